@@ -1,0 +1,23 @@
+import type { UnitSystem } from "../units/measure.ts"
+import type { Entry } from "./entry.ts"
+
+/** A part of the build, in the order of the work. */
+export interface Section {
+  readonly id: string
+  readonly title: string
+  /** One sentence under the title. */
+  readonly says: string
+  readonly entries: readonly Entry[]
+}
+
+/** A template: everything a workbook of this kind calculates. Data only. */
+export interface Definition {
+  readonly id: string
+  readonly title: string
+  /** One line on when it fits. */
+  readonly says: string
+  readonly unitSystem: UnitSystem
+  readonly sections: readonly Section[]
+  /** Shown with every workbook of this kind: whose word decides, and what can hurt. */
+  readonly cautions: readonly string[]
+}
