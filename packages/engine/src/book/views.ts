@@ -1,6 +1,6 @@
 import type { EntryKind } from "../definition/entry.ts"
-import type { Source } from "../definition/source.ts"
 import type { SolverReport } from "../definition/solver.ts"
+import type { Source } from "../definition/source.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { MeasureId } from "../units/measure.ts"
 

@@ -29,7 +29,10 @@ export interface TableNode {
 /** New content for scalars and tables. Tables keep their columns; only rows and constants change. */
 export interface GraphChange {
   readonly scalars?: ReadonlyMap<string, NodeContent>
-  readonly tables?: ReadonlyMap<string, { readonly rows: number; readonly values: Readonly<Record<string, readonly GraphValue[]>> }>
+  readonly tables?: ReadonlyMap<
+    string,
+    { readonly rows: number; readonly values: Readonly<Record<string, readonly GraphValue[]>> }
+  >
 }
 
 /**

@@ -18,8 +18,18 @@ export type Problem =
   | { readonly code: "formula_too_long"; readonly at: Place; readonly length: number; readonly most: number }
   | { readonly code: "formula_too_deep"; readonly at: Place; readonly most: number }
   | { readonly code: "unexpected"; readonly at: Place; readonly found: string; readonly expected: string }
-  | { readonly code: "unknown_name"; readonly at: Place; readonly name: string; readonly near: readonly string[] }
-  | { readonly code: "unknown_function"; readonly at: Place; readonly name: string; readonly near: readonly string[] }
+  | {
+      readonly code: "unknown_name"
+      readonly at: Place
+      readonly name: string
+      readonly near: readonly string[]
+    }
+  | {
+      readonly code: "unknown_function"
+      readonly at: Place
+      readonly name: string
+      readonly near: readonly string[]
+    }
   | {
       readonly code: "wrong_argument_count"
       readonly at: Place
@@ -47,7 +57,12 @@ export type Problem =
       readonly accepted: string
     }
   | { readonly code: "column_where_one_value"; readonly at: Place; readonly name: string }
-  | { readonly code: "result_mismatch"; readonly at: Place; readonly given: ValueType; readonly wanted: ValueType }
+  | {
+      readonly code: "result_mismatch"
+      readonly at: Place
+      readonly given: ValueType
+      readonly wanted: ValueType
+    }
   // The graph
   | { readonly code: "cycle"; readonly at: Place; readonly ring: readonly string[] }
   | { readonly code: "leans_on_problem"; readonly at: Place; readonly on: readonly string[] }
@@ -62,7 +77,12 @@ export type Problem =
   | { readonly code: "unmet"; readonly at: Place; readonly says: readonly string[] }
   // What a person typed
   | { readonly code: "input_empty"; readonly at: Place; readonly example: string }
-  | { readonly code: "input_unreadable"; readonly at: Place; readonly given: string; readonly example: string }
+  | {
+      readonly code: "input_unreadable"
+      readonly at: Place
+      readonly given: string
+      readonly example: string
+    }
   | {
       readonly code: "input_wrong_unit"
       readonly at: Place
@@ -70,19 +90,51 @@ export type Problem =
       readonly unit: string
       readonly accepted: readonly string[]
     }
-  | { readonly code: "input_unknown_unit"; readonly at: Place; readonly given: string; readonly unit: string; readonly accepted: readonly string[] }
+  | {
+      readonly code: "input_unknown_unit"
+      readonly at: Place
+      readonly given: string
+      readonly unit: string
+      readonly accepted: readonly string[]
+    }
   | { readonly code: "input_below"; readonly at: Place; readonly given: string; readonly least: string }
   | { readonly code: "input_above"; readonly at: Place; readonly given: string; readonly most: string }
   | { readonly code: "input_not_whole"; readonly at: Place; readonly given: string }
-  | { readonly code: "input_not_a_choice"; readonly at: Place; readonly given: string; readonly choices: readonly string[] }
+  | {
+      readonly code: "input_not_a_choice"
+      readonly at: Place
+      readonly given: string
+      readonly choices: readonly string[]
+    }
   | { readonly code: "input_too_long"; readonly at: Place; readonly length: number; readonly most: number }
-  | { readonly code: "no_such_entry"; readonly at: Place; readonly name: string; readonly near: readonly string[] }
+  | {
+      readonly code: "no_such_entry"
+      readonly at: Place
+      readonly name: string
+      readonly near: readonly string[]
+    }
   | { readonly code: "not_an_input"; readonly at: Place; readonly name: string; readonly kind: string }
-  | { readonly code: "no_such_column"; readonly at: Place; readonly table: string; readonly column: string; readonly columns: readonly string[] }
+  | {
+      readonly code: "no_such_column"
+      readonly at: Place
+      readonly table: string
+      readonly column: string
+      readonly columns: readonly string[]
+    }
   | { readonly code: "table_too_long"; readonly at: Place; readonly given: number; readonly most: number }
   // A saved workbook
   | { readonly code: "file_unreadable"; readonly at: Place; readonly reason: string }
-  | { readonly code: "file_from_future"; readonly at: Place; readonly version: number; readonly known: number }
-  | { readonly code: "file_unknown_template"; readonly at: Place; readonly template: string; readonly known: readonly string[] }
+  | {
+      readonly code: "file_from_future"
+      readonly at: Place
+      readonly version: number
+      readonly known: number
+    }
+  | {
+      readonly code: "file_unknown_template"
+      readonly at: Place
+      readonly template: string
+      readonly known: readonly string[]
+    }
 
 export type ProblemCode = Problem["code"]

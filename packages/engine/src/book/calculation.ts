@@ -1,0 +1,255 @@
+import type { TableEntry } from "../definition/entry.ts"
+import type { Solution, SolverGiven, SolverReport, SolverValue } from "../definition/solver.ts"
+import type {
+  ColumnNode,
+  Graph,
+  GraphBuilder,
+  GraphValue,
+  NodeContent,
+  ScalarNode,
+  TableNode,
+} from "../graph/graph.ts"
+import type { Problem } from "../problems/problem.ts"
+import type { MeasureId } from "../units/measure.ts"
+import { type Compiled, LIST_COLUMN, rowsNode } from "./compile.ts"
+import type { Holding } from "./holding.ts"
+import { isList, isTyped, typedColumns } from "./outline.ts"
+import { knownValue, type Value } from "./typed.ts"
+
+/** More rows than any platform has, few enough that a slip of the finger cannot hang the page. */
+export const MOST_ROWS = 20_000
+
+/** What a person chose, read: per input or figure its values, per entered table and column its values. */
+export interface Given {
+  readonly typed: ReadonlyMap<string, readonly Value[]>
+  readonly tables: ReadonlyMap<string, ReadonlyMap<string, readonly Value[]>>
+}
+
+const NO_VALUE: GraphValue = { error: "no_value" }
+
+/**
+ * A definition's graph with values in it. After each change the tables whose number of rows, or whose rows, follow from
+ * other nodes are settled in the order of their dependencies, so that one pass is enough.
+ */
+export class Calculation {
+  readonly #compiled: Compiled
+  readonly #holding: Holding
+  readonly #graph: Graph
+  readonly #rows = new Map<string, number>()
+  readonly #solved = new Map<string, { readonly key: string; readonly report: SolverReport }>()
+  readonly #tableProblems = new Map<string, Problem>()
+
+  constructor(compiled: Compiled, holding: Holding, build: GraphBuilder, given: Given) {
+    this.#compiled = compiled
+    this.#holding = holding
+    this.#graph = build(this.#scalarNodes(given), this.#tableNodes(given))
+    this.#settle()
+  }
+
+  /** Puts other values in; only what is named changes. */
+  put(given: Given): void {
+    const scalars = new Map<string, NodeContent>()
+    const tables = new Map<string, { rows: number; values: Record<string, readonly GraphValue[]> }>()
+    for (const [name, values] of given.typed) {
+      const item = this.#compiled.outline.get(name)
+      if (item?.kind !== "value" || !isTyped(item.entry)) continue
+      const held = values.map((value) => this.#holding.toGraph(value, item.entry.measure))
+      if (isList(item.entry)) {
+        tables.set(name, { rows: held.length, values: { [LIST_COLUMN]: held } })
+        this.#rows.set(name, held.length)
+      } else scalars.set(name, { value: held[0] ?? NO_VALUE })
+    }
+    for (const [name, columns] of given.tables) {
+      const item = this.#compiled.outline.get(name)
+      if (item?.kind !== "table") continue
+      const values: Record<string, readonly GraphValue[]> = {}
+      let rows = 0
+      for (const column of typedColumns(item.entry)) {
+        const held = (columns.get(column.name) ?? []).map((value) =>
+          this.#holding.toGraph(value, column.measure),
+        )
+        values[column.name] = held
+        rows = held.length
+      }
+      tables.set(name, { rows, values })
+      this.#rows.set(name, rows)
+    }
+    this.#graph.apply({ scalars, tables })
+    this.#settle()
+  }
+
+  scalar(id: string): GraphValue {
+    return this.#graph.scalar(id)
+  }
+
+  /** By its full name, `table.column`; or a list input's name. One value a row. */
+  column(name: string): readonly GraphValue[] {
+    const dot = name.indexOf(".")
+    return dot < 0
+      ? this.#graph.column(name, LIST_COLUMN)
+      : this.#graph.column(name.slice(0, dot), name.slice(dot + 1))
+  }
+
+  rows(table: string): number {
+    return this.#rows.get(table) ?? 0
+  }
+
+  report(table: string): SolverReport | undefined {
+    return this.#solved.get(table)?.report
+  }
+
+  /** What is wrong with a table's rows. */
+  tableProblem(table: string): Problem | undefined {
+    return this.#tableProblems.get(table)
+  }
+
+  #blocked(id: string): boolean {
+    return this.#compiled.problems.has(id)
+  }
+
+  #scalarNodes(given: Given): readonly ScalarNode[] {
+    const nodes: ScalarNode[] = []
+    for (const [name, item] of this.#compiled.outline) {
+      if (item.kind !== "value" || !isTyped(item.entry) || isList(item.entry)) continue
+      const value = given.typed.get(name)?.[0]
+      const content = value === undefined ? NO_VALUE : this.#holding.toGraph(value, item.entry.measure)
+      nodes.push({ id: name, content: { value: content } })
+    }
+    for (const [id, node] of this.#compiled.formulas) {
+      if (node.table !== undefined) continue
+      const sound = !this.#blocked(id) && node.resolved !== undefined
+      nodes.push({ id, content: sound ? { formula: node.resolved } : { value: NO_VALUE } })
+    }
+    return nodes
+  }
+
+  #tableNodes(given: Given): readonly TableNode[] {
+    const nodes: TableNode[] = []
+    for (const [name, item] of this.#compiled.outline) {
+      if (item.kind === "value" && isList(item.entry)) {
+        const { measure } = item.entry
+        const values = (given.typed.get(name) ?? []).map((value) => this.#holding.toGraph(value, measure))
+        nodes.push({ id: name, rows: values.length, columns: [{ name: LIST_COLUMN, content: { values } }] })
+        this.#rows.set(name, values.length)
+      }
+      if (item.kind === "table") nodes.push(this.#tableNode(item.entry, given))
+    }
+    return nodes
+  }
+
+  #tableNode(table: TableEntry, given: Given): TableNode {
+    let rows = 0
+    const columns = table.columns.map((column): ColumnNode => {
+      const id = `${table.name}.${column.name}`
+      if (column.formula !== undefined) {
+        const resolved = this.#blocked(id) ? undefined : this.#compiled.formulas.get(id)?.resolved
+        return { name: column.name, content: resolved === undefined ? { values: [] } : { formula: resolved } }
+      }
+      const read =
+        table.rows.kind === "figures"
+          ? (column.values ?? []).map((text) => knownValue(text, column.measure, id, "us"))
+          : (given.tables.get(table.name)?.get(column.name) ?? [])
+      rows = Math.max(rows, read.length)
+      return {
+        name: column.name,
+        content: { values: read.map((value) => this.#holding.toGraph(value, column.measure)) },
+      }
+    })
+    this.#rows.set(table.name, rows)
+    return { id: table.name, rows, columns }
+  }
+
+  #settle(): void {
+    for (const table of this.#compiled.settleOrder) {
+      if (this.#blocked(rowsNode(table.name))) continue
+      if (table.rows.kind === "formula") this.#settleRowCount(table)
+      else if (table.rows.kind === "solved") this.#settleSolved(table, table.rows.from, table.rows.solve)
+    }
+  }
+
+  #settleRowCount(table: TableEntry): void {
+    const at = { entry: table.name }
+    const wanted = this.#graph.scalar(rowsNode(table.name))
+    let rows = 0
+    this.#tableProblems.delete(table.name)
+    if (typeof wanted === "number") {
+      if (!Number.isInteger(wanted) || wanted < 0)
+        this.#tableProblems.set(table.name, { code: "bad_row_count", at, wanted })
+      else if (wanted > MOST_ROWS)
+        this.#tableProblems.set(table.name, { code: "too_many_rows", at, wanted, most: MOST_ROWS })
+      else rows = wanted
+    }
+    if (rows === this.rows(table.name)) return
+    this.#rows.set(table.name, rows)
+    this.#graph.apply({ tables: new Map([[table.name, { rows, values: {} }]]) })
+  }
+
+  #settleSolved(table: TableEntry, from: readonly string[], solve: (given: SolverGiven) => Solution): void {
+    const inputs = new Map(from.map((name) => [name, this.#heldValues(name)]))
+    const known = [...inputs.values()].every((values) => values !== undefined)
+    const key = known ? JSON.stringify([...inputs]) : ""
+    if (this.#solved.get(table.name)?.key === key) return
+    const solution: Solution = known
+      ? runSolver(solve, solverGiven(inputs as ReadonlyMap<string, readonly SolverValue[]>))
+      : { rows: [], report: { method: "", unmet: [] } }
+    this.#solved.set(table.name, { key, report: solution.report })
+    this.#tableProblems.delete(table.name)
+    if (solution.report.unmet.length > 0) {
+      this.#tableProblems.set(table.name, {
+        code: "unmet",
+        at: { entry: table.name },
+        says: solution.report.unmet,
+      })
+    }
+    const values: Record<string, readonly GraphValue[]> = {}
+    for (const column of table.columns) {
+      if (column.formula !== undefined) continue
+      values[column.name] = solution.rows.map((row) => this.#fromSolver(row[column.name], column.measure))
+    }
+    this.#rows.set(table.name, solution.rows.length)
+    this.#graph.apply({ tables: new Map([[table.name, { rows: solution.rows.length, values }]]) })
+  }
+
+  #fromSolver(value: SolverValue | undefined, measure: MeasureId): GraphValue {
+    if (value === undefined) return NO_VALUE
+    return typeof value === "number" ? this.#holding.fromHeld(value, measure) : value
+  }
+
+  /** A name's values for a solver, or nothing where one of them is missing or wrong. */
+  #heldValues(name: string): readonly SolverValue[] | undefined {
+    const item = this.#compiled.outline.get(name)
+    if (item === undefined || item.kind === "table") return undefined
+    const { measure } = item.entry
+    const single = item.kind === "value" && !isList(item.entry)
+    const held: SolverValue[] = []
+    for (const value of single ? [this.scalar(name)] : this.column(name)) {
+      if (typeof value === "object") return undefined
+      held.push(typeof value === "number" ? this.#holding.toHeld(value, measure) : value)
+    }
+    return held
+  }
+}
+
+function solverGiven(inputs: ReadonlyMap<string, readonly SolverValue[]>): SolverGiven {
+  const column = (name: string): readonly SolverValue[] => {
+    const values = inputs.get(name)
+    if (values === undefined) throw new RangeError(`a solver asked for ${name}, which is not in its list`)
+    return values
+  }
+  return {
+    column,
+    number: (name) => Number(column(name)[0]),
+    text: (name) => String(column(name)[0]),
+    yes: (name) => column(name)[0] === true,
+  }
+}
+
+/** A solver that fails must not take the workbook with it: what stopped it is shown at its entry. */
+function runSolver(solve: (given: SolverGiven) => Solution, given: SolverGiven): Solution {
+  try {
+    return solve(given)
+  } catch (reason) {
+    const says = reason instanceof Error ? reason.message : String(reason)
+    return { rows: [], report: { method: "", unmet: [`It could not be worked out: ${says}`] } }
+  }
+}

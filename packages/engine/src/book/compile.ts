@@ -1,0 +1,307 @@
+import type { Definition } from "../definition/definition.ts"
+import type { TableEntry } from "../definition/entry.ts"
+import type { Ast } from "../formula/ast.ts"
+import { checkTypes } from "../formula/check-types.ts"
+import { namesIn, renameIn } from "../formula/names.ts"
+import { nearNames } from "../formula/near-names.ts"
+import { parseFormula } from "../formula/parse.ts"
+import type { Shape, ValueType } from "../formula/value-type.ts"
+import { findRings } from "../graph/cycles.ts"
+import type { Problem } from "../problems/problem.ts"
+import { PLAIN, sameDimension } from "../quantity/dimension.ts"
+import type { MeasureId } from "../units/measure.ts"
+import { measure } from "../units/measures.ts"
+import { checkFormulas, isList, type Outline, outline } from "./outline.ts"
+
+/** The one column of a list input. */
+export const LIST_COLUMN = "value"
+
+/** The node that counts a table's rows, or stands for its solver. */
+export const rowsNode = (table: string): string => `${table}#rows`
+
+/**
+ * One formula of the graph. Ids: an entry's name; `table.column`; `check.demand` and the like;
+ * `table#rows` for a number of rows.
+ */
+export interface FormulaNode {
+  readonly id: string
+  /** The public name a problem is shown at. */
+  readonly owner: string
+  /** As written. */
+  readonly text: string
+  /** For a row's formula, its table. */
+  readonly table?: string
+  readonly ast?: Ast
+  /** With node ids for names, as a graph wants it. */
+  readonly resolved?: Ast
+  /** Names as written, in the order of the formula, each once. */
+  readonly names: readonly string[]
+}
+
+export interface Compiled {
+  readonly outline: Outline
+  readonly formulas: ReadonlyMap<string, FormulaNode>
+  /** Direct dependencies by node id; only nodes that lean on something are keys. */
+  readonly dependsOn: ReadonlyMap<string, readonly string[]>
+  /** Problems found before anything is calculated, by node id. A node that has any is never evaluated. */
+  readonly problems: ReadonlyMap<string, readonly Problem[]>
+  /** Tables whose rows follow from other nodes, in the order in which they must be settled. */
+  readonly settleOrder: readonly TableEntry[]
+}
+
+export function typeOf(id: MeasureId): ValueType {
+  if (id === "text" || id === "yes_no") return { kind: id }
+  return { kind: "number", dimension: measure(id).dimension ?? PLAIN }
+}
+
+/** The public name behind a node id. */
+export function ownerOf(id: string, items: Outline): string {
+  if (items.has(id)) return id
+  const cut = id.search(/[.#]/)
+  return cut < 0 ? id : id.slice(0, cut)
+}
+
+/**
+ * Reads every formula of a definition: names, dimensions, cycles. What is wrong stays at its entry and at those that
+ * lean on it; the rest can be calculated.
+ */
+export function compile(definition: Definition): Compiled {
+  const items = outline(definition)
+  const problems = new Map<string, Problem[]>()
+  const report = (id: string, problem: Problem): void => {
+    const list = problems.get(id)
+    if (list === undefined) problems.set(id, [problem])
+    else list.push(problem)
+  }
+
+  const formulas = new Map<string, FormulaNode>()
+  const dependsOn = new Map<string, string[]>()
+  for (const wanted of formulasOf(items)) {
+    const node = readFormula(wanted, items, report)
+    formulas.set(node.id, node)
+    const needs = node.names.flatMap((name) => nodesBehind(name, node.table, items))
+    if (node.table !== undefined) needs.push(rowsNode(node.table))
+    dependsOn.set(node.id, needs)
+  }
+  for (const [name, item] of items) {
+    if (item.kind !== "table") continue
+    const { rows } = item.entry
+    if (rows.kind === "solved") {
+      for (const needed of rows.from) {
+        if (shapeOf(needed, undefined, items) === undefined) {
+          report(rowsNode(name), {
+            code: "unknown_name",
+            at: { entry: name },
+            name: needed,
+            near: nearNames(needed, [...items.keys()]),
+          })
+        }
+      }
+      dependsOn.set(
+        rowsNode(name),
+        rows.from.flatMap((needed) => nodesBehind(needed, undefined, items)),
+      )
+      for (const column of item.entry.columns) {
+        if (column.formula === undefined) dependsOn.set(`${name}.${column.name}`, [rowsNode(name)])
+      }
+    }
+  }
+
+  for (const ring of findRings(dependsOn)) {
+    const owners = ring.map((id) => ownerOf(id, items))
+    const names = owners.filter((owner, index) => index === 0 || owner !== owners[index - 1])
+    for (const id of ring) report(id, { code: "cycle", at: { entry: ownerOf(id, items) }, ring: names })
+  }
+  blockDependants(dependsOn, problems, (id) => ownerOf(id, items))
+
+  return { outline: items, formulas, dependsOn, problems, settleOrder: settleOrder(items, dependsOn) }
+}
+
+interface WantedFormula {
+  readonly id: string
+  readonly owner: string
+  readonly text: string
+  readonly wants: ValueType
+  readonly table?: string
+}
+
+function* formulasOf(items: Outline): Generator<WantedFormula> {
+  const plain: ValueType = { kind: "number", dimension: PLAIN }
+  for (const [name, item] of items) {
+    if (item.kind === "column") {
+      const { formula } = item.entry
+      if (formula !== undefined) {
+        yield {
+          id: name,
+          owner: name,
+          text: formula,
+          wants: typeOf(item.entry.measure),
+          table: item.table.name,
+        }
+      }
+    } else if (item.kind === "table") {
+      const { rows } = item.entry
+      if (rows.kind === "formula") yield { id: rowsNode(name), owner: name, text: rows.formula, wants: plain }
+    } else if (item.entry.kind === "formula") {
+      yield { id: name, owner: name, text: item.entry.formula, wants: typeOf(item.entry.measure) }
+    } else if (item.entry.kind === "check") {
+      const ofDemand = typeOf(item.entry.measure)
+      const wants: Readonly<Record<string, ValueType>> = {
+        demand: ofDemand,
+        limit: ofDemand,
+        near: plain,
+        covered: { kind: "yes_no" },
+      }
+      for (const [part, text] of checkFormulas(item.entry)) {
+        yield { id: `${name}.${part}`, owner: name, text, wants: wants[part] ?? plain }
+      }
+      const [over, under] = item.entry.sense === "at_most" ? ["demand", "limit"] : ["limit", "demand"]
+      yield { id: name, owner: name, text: `${name}.${over} / ${name}.${under}`, wants: plain }
+    }
+  }
+}
+
+function readFormula(
+  wanted: WantedFormula,
+  items: Outline,
+  report: (id: string, problem: Problem) => void,
+): FormulaNode {
+  const { id, owner, text, table } = wanted
+  const base = { id, owner, text, ...(table === undefined ? {} : { table }) }
+  const located = (problem: Problem): Problem => ({ ...problem, at: { ...problem.at, entry: owner } })
+  const parsed = parseFormula(text)
+  for (const problem of parsed.problems) report(id, located(problem))
+  const { ast } = parsed
+  if (ast === undefined) return { ...base, names: [] }
+
+  const spans = namesIn(ast)
+  const names = [...new Set(spans.map((use) => use.name))]
+  let unknown = false
+  for (const { name, span } of spans) {
+    if (shapeOf(name, table, items) !== undefined) continue
+    unknown = true
+    report(id, {
+      code: "unknown_name",
+      at: { entry: owner, span },
+      name,
+      near: nearNames(name, [...items.keys()]),
+    })
+  }
+  if (!unknown) {
+    const { shape, problems } = checkTypes(ast, (name) => shapeOf(name, table, items), table !== undefined)
+    for (const problem of problems) report(id, located(problem))
+    if (shape !== undefined && problems.length === 0) {
+      if (shape.column) report(id, { code: "column_where_one_value", at: { entry: owner }, name: text })
+      else if (!fits(shape.type, wanted.wants)) {
+        report(id, { code: "result_mismatch", at: { entry: owner }, given: shape.type, wanted: wanted.wants })
+      }
+    }
+  }
+  const resolved = renameIn(ast, (name) => graphName(name, table, items))
+  return { ...base, ast, resolved, names: names.filter((name) => shapeOf(name, table, items) !== undefined) }
+}
+
+function fits(given: ValueType, wanted: ValueType): boolean {
+  if (given.kind === "zero") return wanted.kind === "number"
+  if (given.kind !== wanted.kind) return false
+  if (given.kind !== "number" || wanted.kind !== "number") return true
+  return sameDimension(given.dimension, wanted.dimension)
+}
+
+/** What a name written in a formula of `table` (or of no table) stands for. */
+function shapeOf(name: string, table: string | undefined, items: Outline): Shape | undefined {
+  const ownColumn = table === undefined ? undefined : items.get(`${table}.${name}`)
+  if (ownColumn?.kind === "column") return { type: typeOf(ownColumn.entry.measure), column: false }
+  const item = items.get(name)
+  if (item?.kind === "column") return { type: typeOf(item.entry.measure), column: true }
+  if (item?.kind === "value") {
+    if (item.entry.kind === "check") return { type: { kind: "number", dimension: PLAIN }, column: false }
+    return { type: typeOf(item.entry.measure), column: isList(item.entry) }
+  }
+  const part = checkPart(name, items)
+  return part === undefined ? undefined : { type: part, column: false }
+}
+
+function checkPart(name: string, items: Outline): ValueType | undefined {
+  const dot = name.indexOf(".")
+  const item = dot < 0 ? undefined : items.get(name.slice(0, dot))
+  if (item?.kind !== "value" || item.entry.kind !== "check") return undefined
+  const part = name.slice(dot + 1)
+  return part === "demand" || part === "limit" ? typeOf(item.entry.measure) : undefined
+}
+
+function graphName(name: string, table: string | undefined, items: Outline): string {
+  if (table !== undefined && items.get(`${table}.${name}`)?.kind === "column") return `@${name}`
+  const item = items.get(name)
+  return item?.kind === "value" && isList(item.entry) ? `${name}.${LIST_COLUMN}` : name
+}
+
+/** The nodes that a written name leans on. */
+function nodesBehind(name: string, table: string | undefined, items: Outline): readonly string[] {
+  if (table !== undefined && items.get(`${table}.${name}`)?.kind === "column") return [`${table}.${name}`]
+  const item = items.get(name)
+  // A whole column leans on how many rows it has as well.
+  if (item?.kind === "column") {
+    const { kind } = item.table.rows
+    return kind === "formula" || kind === "solved" ? [name, rowsNode(item.table.name)] : [name]
+  }
+  return [name]
+}
+
+/** Marks everything that leans on a node with a problem, however far away. */
+function blockDependants(
+  dependsOn: ReadonlyMap<string, readonly string[]>,
+  problems: Map<string, Problem[]>,
+  owner: (id: string) => string,
+): void {
+  const dependants = new Map<string, string[]>()
+  for (const [id, needs] of dependsOn) {
+    for (const need of needs) {
+      const list = dependants.get(need)
+      if (list === undefined) dependants.set(need, [id])
+      else list.push(id)
+    }
+  }
+  const queue = [...problems.keys()]
+  for (let next = queue.pop(); next !== undefined; next = queue.pop()) {
+    for (const dependant of dependants.get(next) ?? []) {
+      if (problems.has(dependant)) continue
+      const bad = (dependsOn.get(dependant) ?? []).filter((need) => problems.has(need)).map(owner)
+      problems.set(dependant, [
+        { code: "leans_on_problem", at: { entry: owner(dependant) }, on: [...new Set(bad)] },
+      ])
+      queue.push(dependant)
+    }
+  }
+}
+
+/** Kahn's algorithm over the nodes, keeping the tables whose rows follow from others. */
+function settleOrder(
+  items: Outline,
+  dependsOn: ReadonlyMap<string, readonly string[]>,
+): readonly TableEntry[] {
+  const waiting = new Map<string, number>()
+  const dependants = new Map<string, string[]>()
+  for (const [id, needs] of dependsOn) {
+    const counted = needs.filter((need) => dependsOn.has(need))
+    waiting.set(id, counted.length)
+    for (const need of counted) {
+      const list = dependants.get(need)
+      if (list === undefined) dependants.set(need, [id])
+      else list.push(id)
+    }
+  }
+  const ready = [...waiting].filter(([, count]) => count === 0).map(([id]) => id)
+  const order: TableEntry[] = []
+  for (let index = 0; index < ready.length; index++) {
+    const id = ready[index] ?? ""
+    const item = id.endsWith("#rows") ? items.get(ownerOf(id, items)) : undefined
+    if (item?.kind === "table") order.push(item.entry)
+    for (const dependant of dependants.get(id) ?? []) {
+      const left = (waiting.get(dependant) ?? 0) - 1
+      waiting.set(dependant, left)
+      if (left === 0) ready.push(dependant)
+    }
+  }
+  return order
+}

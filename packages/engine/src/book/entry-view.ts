@@ -1,0 +1,265 @@
+import type { CheckEntry, EntryKind, TableEntry } from "../definition/entry.ts"
+import { printWithValues } from "../formula/print.ts"
+import type { MeasureId, UnitSystem } from "../units/measure.ts"
+import { measure } from "../units/measures.ts"
+import { printQuantity } from "../units/print-value.ts"
+import type { Calculation } from "./calculation.ts"
+import { viewCheck } from "./check-view.ts"
+import { listReading } from "./compare.ts"
+import { type Compiled, type FormulaNode, rowsNode } from "./compile.ts"
+import type { Faults } from "./faults.ts"
+import type { Holding } from "./holding.ts"
+import { type Item, isList, isTyped } from "./outline.ts"
+import { limits, originalText } from "./typed.ts"
+import type { CheckView, EntryView, Reading, Working } from "./views.ts"
+
+type ValueItem = Item & { readonly kind: "value" }
+
+/** Makes what a screen reads of an entry, from the graph as it stands. */
+export class Viewer {
+  readonly #compiled: Compiled
+  readonly #calculation: Calculation
+  readonly #faults: Faults
+  readonly #holding: Holding
+  readonly #system: UnitSystem
+  readonly #typed: ReadonlyMap<string, string>
+
+  constructor(
+    compiled: Compiled,
+    calculation: Calculation,
+    faults: Faults,
+    holding: Holding,
+    system: UnitSystem,
+    typed: ReadonlyMap<string, string>,
+  ) {
+    this.#compiled = compiled
+    this.#calculation = calculation
+    this.#faults = faults
+    this.#holding = holding
+    this.#system = system
+    this.#typed = typed
+  }
+
+  view(name: string): EntryView {
+    const item = this.#item(name)
+    switch (item.kind) {
+      case "table":
+        return this.#viewTable(name, item)
+      case "column":
+        return this.#viewColumn(name, item)
+      case "value":
+        return item.entry.kind === "check"
+          ? this.#viewCheck(name, item, item.entry)
+          : this.#viewValue(name, item)
+    }
+  }
+
+  /** The reading of one value: an entry, a list, or a part of a check. */
+  reading(id: string): Reading | null {
+    const item = this.#compiled.outline.get(id)
+    if (item?.kind === "value" && isList(item.entry)) {
+      return listReading(this.#calculation.column(id), item, this.#holding, this.#system)
+    }
+    if (item !== undefined && item.kind !== "value") return null
+    return this.#holding.reading(this.#calculation.scalar(id), this.#measureOf(id), this.#system)
+  }
+
+  check(name: string): CheckView {
+    const item = this.#item(name)
+    if (item.kind !== "value" || item.entry.kind !== "check") throw new RangeError(`${name} is not a check`)
+    return viewCheck(item.entry, this.#calculation, this.#faults, (id) => this.reading(id))
+  }
+
+  working(name: string, row: number): Working | undefined {
+    const nodes = this.#nodesOf(name)
+    if (nodes.length === 0) return undefined
+    const print = (node: FormulaNode): string =>
+      node.ast === undefined
+        ? node.text
+        : printWithValues(node.ast, (used) => this.#textOf(used, node.table, row))
+    return {
+      formula: nodes.map((node) => node.text).join(this.#joint(name)),
+      withValues: nodes.map(print).join(this.#joint(name)),
+      leansOn: this.leansOn(name),
+    }
+  }
+
+  /** Public names, in the order of the formula. */
+  leansOn(name: string): readonly string[] {
+    const item = this.#item(name)
+    const names = this.#nodesOf(name).flatMap((node) =>
+      node.names.map((used) => {
+        const own = `${node.table}.${used}`
+        return node.table !== undefined && this.#compiled.outline.has(own) ? own : used
+      }),
+    )
+    if (item.kind === "table" && item.entry.rows.kind === "solved") names.push(...item.entry.rows.from)
+    if (item.kind === "column") names.push(item.table.name)
+    return [...new Set(names)].filter((used) => used !== name)
+  }
+
+  #item(name: string): Item {
+    const item = this.#compiled.outline.get(name)
+    if (item === undefined) throw new RangeError(`there is no entry ${name}`)
+    return item
+  }
+
+  /** The formulas behind a name: a check has two. */
+  #nodesOf(name: string): readonly FormulaNode[] {
+    const item = this.#item(name)
+    const isCheck = item.kind === "value" && item.entry.kind === "check"
+    const ids = isCheck
+      ? [`${name}.demand`, `${name}.limit`]
+      : [item.kind === "table" ? rowsNode(name) : name]
+    return ids.map((id) => this.#compiled.formulas.get(id)).filter((node) => node !== undefined)
+  }
+
+  #joint(name: string): string {
+    const item = this.#item(name)
+    const sense = item.kind === "value" && item.entry.kind === "check" ? item.entry.sense : "at_most"
+    return sense === "at_most" ? " ≤ " : " ≥ "
+  }
+
+  #textOf(used: string, table: string | undefined, row: number): string | undefined {
+    const own = table === undefined ? undefined : this.#compiled.outline.get(`${table}.${used}`)
+    if (own?.kind === "column") {
+      const value = this.#calculation.column(`${table}.${used}`)[row - 1]
+      return value === undefined
+        ? undefined
+        : (this.#holding.reading(value, own.entry.measure, this.#system)?.text ?? "—")
+    }
+    if (this.#compiled.outline.get(used)?.kind === "column") return undefined
+    return this.reading(used)?.text ?? "—"
+  }
+
+  #measureOf(id: string): MeasureId {
+    const item = this.#compiled.outline.get(id)
+    if (item?.kind === "value") return item.entry.kind === "check" ? "ratio" : item.entry.measure
+    if (item?.kind === "column") return item.entry.measure
+    const part = /^(.+)\.(demand|limit)$/.exec(id)?.[1]
+    const check = part === undefined ? undefined : this.#compiled.outline.get(part)
+    return check?.kind === "value" ? check.entry.measure : "ratio"
+  }
+
+  #common(
+    name: string,
+    item: Item,
+    kind: EntryKind,
+    shape: EntryView["shape"],
+    problems: EntryView["problems"],
+  ): Omit<EntryView, "measure"> {
+    const waits = problems.some((problem) => problem.code === "needs_entry")
+    return {
+      name,
+      label: item.entry.label,
+      kind,
+      shape,
+      section: item.section,
+      why: item.entry.why,
+      sources: item.entry.sources,
+      cautions: item.entry.cautions ?? [],
+      state: problems.length === 0 ? "ok" : waits ? "needs_entry" : "problem",
+      changed: false,
+      problems,
+    }
+  }
+
+  #viewValue(name: string, item: ValueItem): EntryView {
+    const { entry } = item
+    if (entry.kind === "check") throw new RangeError(`${name} is a check`)
+    const problems = this.#faults.at(name)
+    const reading = this.reading(name)
+    const view: EntryView = {
+      ...this.#common(name, item, entry.kind, isList(entry) ? "list" : "one", problems),
+      measure: entry.measure,
+      ...(reading === null ? {} : { reading }),
+      ...(entry.kind === "formula" ? { formula: entry.formula } : {}),
+    }
+    if (!isTyped(entry)) return view
+    const original = originalText(entry)
+    const typed = this.#typed.get(name) ?? original
+    const accepts = entry.kind === "input" ? this.#accepts(entry) : undefined
+    return {
+      ...view,
+      typed,
+      original,
+      changed: typed !== original,
+      ...(entry.kind === "input" && entry.choices !== undefined ? { choices: entry.choices } : {}),
+      ...(accepts === undefined ? {} : { accepts }),
+      ...(isList(entry) ? { readings: this.#readings(name, entry.measure) } : {}),
+    }
+  }
+
+  #accepts(entry: Parameters<typeof limits>[0]): string | undefined {
+    const { least, most } = limits(entry, this.#system)
+    const print = (quantity: typeof least): string =>
+      quantity === undefined ? "" : printQuantity(quantity, entry.measure, this.#system)
+    if (least !== undefined && most !== undefined) return `${print(least)} to ${print(most)}`
+    if (least !== undefined) return `${print(least)} or more`
+    if (most !== undefined) return `${print(most)} or less`
+    return entry.choices === undefined ? `${measure(entry.measure).says}` : undefined
+  }
+
+  #viewCheck(name: string, item: ValueItem, entry: CheckEntry): EntryView {
+    const check = this.check(name)
+    const parts = [...this.#faults.at(`${name}.demand`), ...this.#faults.at(`${name}.limit`)]
+    const problems = check.verdict === "needs_entry" || check.verdict === "no_verdict" ? parts : []
+    const reading = this.reading(name)
+    return {
+      ...this.#common(name, item, "check", "one", problems),
+      measure: entry.measure,
+      ...(reading === null ? {} : { reading }),
+      formula: this.#nodesOf(name)
+        .map((node) => node.text)
+        .join(this.#joint(name)),
+      check,
+    }
+  }
+
+  #viewTable(name: string, item: Item & { readonly kind: "table" }): EntryView {
+    const { rows } = item.entry
+    const kind = rowsKind(item.entry)
+    const columns = item.entry.columns.flatMap((column) => this.#faults.at(`${name}.${column.name}`))
+    const report = this.#calculation.report(name)
+    return {
+      ...this.#common(name, item, kind, "table", [...this.#faults.ofTable(name), ...columns]),
+      measure: "count",
+      reading: countReading(this.#calculation.rows(name)),
+      ...(rows.kind === "formula" ? { formula: rows.formula } : {}),
+      ...(report === undefined ? {} : { report }),
+    }
+  }
+
+  #viewColumn(name: string, item: Item & { readonly kind: "column" }): EntryView {
+    const { entry, table } = item
+    const kind = entry.formula === undefined ? rowsKind(table) : "column"
+    return {
+      ...this.#common(name, item, kind, "column", this.#faults.at(name)),
+      table: table.name,
+      measure: entry.measure,
+      readings: this.#readings(name, entry.measure),
+      ...(entry.formula === undefined ? {} : { formula: entry.formula }),
+    }
+  }
+
+  #readings(name: string, of: MeasureId): readonly (Reading | null)[] {
+    return this.#calculation.column(name).map((value) => this.#holding.reading(value, of, this.#system))
+  }
+}
+
+function rowsKind(table: TableEntry): EntryKind {
+  switch (table.rows.kind) {
+    case "formula":
+      return "column"
+    case "figures":
+      return "figure"
+    case "input":
+      return "input"
+    case "solved":
+      return "solved"
+  }
+}
+
+function countReading(rows: number): Reading {
+  return { value: rows, unit: measure("count").si, text: rows === 1 ? "1 row" : `${rows} rows` }
+}

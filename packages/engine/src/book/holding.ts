@@ -1,0 +1,91 @@
+import type { GraphValue } from "../graph/graph.ts"
+import { Decimal } from "../quantity/decimal.ts"
+import { type Dimension, dimension, sameDimension } from "../quantity/dimension.ts"
+import type { Quantity } from "../quantity/quantity.ts"
+import { type Scales, scaleOf, USUAL_SCALES } from "../quantity/scales.ts"
+import type { MeasureId, UnitSystem } from "../units/measure.ts"
+import { measure } from "../units/measures.ts"
+import { printQuantity } from "../units/print-value.ts"
+import type { Reading } from "./views.ts"
+
+const LENGTH = dimension({ length: 1 })
+
+/**
+ * Carries values between what people read (quantities), what the graph calculates with (base units under some scales) and
+ * what solvers are given (base units under the usual scales).
+ */
+export class Holding {
+  readonly #scales: Scales
+  readonly #factors = new Map<MeasureId, Decimal>()
+
+  constructor(scales: Scales) {
+    this.#scales = scales
+  }
+
+  /** SI units in one base unit of this measure. */
+  #factor(id: MeasureId): Decimal {
+    let factor = this.#factors.get(id)
+    if (factor === undefined) {
+      factor = scaleOf(measure(id).dimension ?? { exponents: {} }, this.#scales)
+      this.#factors.set(id, factor)
+    }
+    return factor
+  }
+
+  /** Into the graph. A length becomes a whole number of nanometres here, and nowhere else. */
+  toGraph(value: Quantity | string | boolean, id: MeasureId): number | string | boolean {
+    if (typeof value !== "object") return value
+    const si = isLength(value.dimension) ? wholeNanometres(value.si) : value.si
+    return si.div(this.#factor(id)).toNumber()
+  }
+
+  toQuantity(value: number, id: MeasureId): Quantity {
+    return {
+      si: new Decimal(value).times(this.#factor(id)),
+      dimension: measure(id).dimension ?? { exponents: {} },
+    }
+  }
+
+  /** For solvers: lengths as whole nanometres, whatever the graph's scales. */
+  toHeld(value: number, id: MeasureId): number {
+    const ofMeasure = measure(id).dimension ?? { exponents: {} }
+    const usual = scaleOf(ofMeasure, USUAL_SCALES)
+    const factor = this.#factor(id)
+    const held = usual.equals(factor) ? value : new Decimal(value).times(factor).div(usual).toNumber()
+    return isLength(ofMeasure) ? Math.round(held) : held
+  }
+
+  fromHeld(value: number, id: MeasureId): number {
+    const usual = scaleOf(measure(id).dimension ?? { exponents: {} }, USUAL_SCALES)
+    const factor = this.#factor(id)
+    return usual.equals(factor) ? value : new Decimal(value).times(usual).div(factor).toNumber()
+  }
+
+  /** As a person and a machine read it; nothing where there is no value. */
+  reading(value: GraphValue, id: MeasureId, system: UnitSystem): Reading | null {
+    switch (typeof value) {
+      case "object":
+        return null
+      case "string":
+        return { value, unit: "", text: value }
+      case "boolean":
+        return { value, unit: "", text: value ? "yes" : "no" }
+      case "number": {
+        const quantity = this.toQuantity(value, id)
+        return {
+          value: quantity.si.toNumber(),
+          unit: measure(id).si,
+          text: printQuantity(quantity, id, system),
+        }
+      }
+    }
+  }
+}
+
+function isLength(of: Dimension): boolean {
+  return sameDimension(of, LENGTH)
+}
+
+function wholeNanometres(si: Decimal): Decimal {
+  return si.times(1e9).round().div(1e9)
+}

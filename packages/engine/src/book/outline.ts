@@ -1,0 +1,69 @@
+import type { Definition } from "../definition/definition.ts"
+import type { CheckEntry, Column, Entry, FigureEntry, InputEntry, TableEntry } from "../definition/entry.ts"
+
+/** An entry that holds one value or one list, and a column: whatever has a name a reader can open. */
+export type Item =
+  | { readonly kind: "value"; readonly section: string; readonly entry: Exclude<Entry, TableEntry> }
+  | { readonly kind: "table"; readonly section: string; readonly entry: TableEntry }
+  | {
+      readonly kind: "column"
+      readonly section: string
+      readonly entry: Column
+      readonly table: TableEntry
+    }
+
+/** A definition by name, in the order of the work; a table's columns follow it as `table.column`. */
+export type Outline = ReadonlyMap<string, Item>
+
+const LEGAL_NAME = /^[a-z][a-z0-9]*(_[a-z0-9]+)*$/
+
+/** Throws on a name that is twice there or not legal: those are the template author's mistakes. */
+export function outline(definition: Definition): Outline {
+  const items = new Map<string, Item>()
+  const put = (name: string, item: Item): void => {
+    if (items.has(name)) throw new Error(`${definition.id}: two entries are called ${name}`)
+    items.set(name, item)
+  }
+  for (const { id: section, entries } of definition.sections) {
+    for (const entry of entries) {
+      if (!LEGAL_NAME.test(entry.name))
+        throw new Error(`${definition.id}: "${entry.name}" is not a legal name`)
+      if (entry.kind !== "table") {
+        put(entry.name, { kind: "value", section, entry })
+        continue
+      }
+      put(entry.name, { kind: "table", section, entry })
+      for (const column of entry.columns) {
+        if (!LEGAL_NAME.test(column.name))
+          throw new Error(`${definition.id}: "${column.name}" is not a legal name`)
+        put(`${entry.name}.${column.name}`, { kind: "column", section, entry: column, table: entry })
+      }
+    }
+  }
+  return items
+}
+
+/** Inputs and figures: the values that a person may type over. */
+export function isTyped(entry: Entry): entry is InputEntry | FigureEntry {
+  return entry.kind === "input" || entry.kind === "figure"
+}
+
+export function isList(entry: Entry): entry is InputEntry & { readonly list: true } {
+  return entry.kind === "input" && entry.list === true
+}
+
+/** The columns of an entered table that a person types. */
+export function typedColumns(table: TableEntry): readonly Column[] {
+  return table.rows.kind === "input" ? table.columns.filter((column) => column.formula === undefined) : []
+}
+
+/** The formulas of a check, by the suffix of their node: `area_limit_check.demand`. */
+export function checkFormulas(check: CheckEntry): ReadonlyMap<string, string> {
+  const formulas = new Map([
+    ["demand", check.demand],
+    ["limit", check.limit],
+  ])
+  if (check.near !== undefined) formulas.set("near", check.near)
+  if (check.covered !== undefined) formulas.set("covered", check.covered)
+  return formulas
+}

@@ -1,0 +1,36 @@
+import type { ScenarioDocument } from "./document.ts"
+import type { TypedRow } from "./typed.ts"
+
+/** One set of choices: what was typed, by name. A copy of it is another answer to "what if". */
+export interface Scenario {
+  readonly id: string
+  readonly title: string
+  readonly typed: ReadonlyMap<string, string>
+  readonly tables: ReadonlyMap<string, readonly TypedRow[]>
+  /** Members of a saved scenario that this version does not know, kept to be written back. */
+  readonly unknown: Readonly<Record<string, unknown>>
+}
+
+/** Own properties only, made with `fromEntries`: a key such as `__proto__` stays a key. */
+export function fromScenarioDocument(saved: ScenarioDocument): Scenario {
+  const { id, title, typed, tables, ...unknown } = saved
+  return {
+    id,
+    title,
+    typed: new Map(Object.entries(typed)),
+    tables: new Map(Object.entries(tables)),
+    unknown,
+  }
+}
+
+export function toScenarioDocument(scenario: Scenario): ScenarioDocument {
+  return {
+    ...scenario.unknown,
+    id: scenario.id,
+    title: scenario.title,
+    typed: Object.fromEntries(scenario.typed),
+    tables: Object.fromEntries(
+      [...scenario.tables].map(([name, rows]) => [name, rows.map((row) => ({ ...row }))]),
+    ),
+  }
+}

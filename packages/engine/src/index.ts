@@ -1,0 +1,56 @@
+// Every public name of the engine, by hand: read it as the table of contents.
+
+// A workbook that is open, and what is saved of it
+export type { Book } from "./book/book.ts"
+export { type BookDocument, DOCUMENT_VERSION, DocumentSchema, readDocument } from "./book/document.ts"
+export { type OpenOptions, openBook } from "./book/open-book.ts"
+export type {
+  CheckView,
+  Comparison,
+  Difference,
+  EditResult,
+  EntryView,
+  Moved,
+  Reading,
+  ScenarioView,
+  TableView,
+  Verdict,
+  Working,
+} from "./book/views.ts"
+
+// What a template is made of
+export type { Definition, Section } from "./definition/definition.ts"
+export type {
+  CheckEntry,
+  Column,
+  Described,
+  Entry,
+  EntryKind,
+  FigureEntry,
+  FormulaEntry,
+  InputEntry,
+  Rows,
+  TableEntry,
+} from "./definition/entry.ts"
+export type { Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
+export type { Source, SourceKind } from "./definition/source.ts"
+
+// Formulas
+export { FUNCTIONS } from "./formula/functions/index.ts"
+export { nearNames } from "./formula/near-names.ts"
+export { parseFormula } from "./formula/parse.ts"
+
+// The graph and what it holds
+export { buildDecimalGraph } from "./graph/decimal-graph.ts"
+export type { Graph, GraphBuilder } from "./graph/graph.ts"
+export { buildHyperFormulaGraph } from "./graph/hyperformula-graph.ts"
+// Problems
+export { inWords } from "./problems/in-words.en.ts"
+export type { Place, Problem, ProblemCode } from "./problems/problem.ts"
+export { type Scales, USUAL_SCALES } from "./quantity/scales.ts"
+
+// Units
+export type { Measure, MeasureId, UnitSystem } from "./units/measure.ts"
+export { measure } from "./units/measures.ts"
+export { printedTo, printQuantity } from "./units/print-value.ts"
+export { readValue } from "./units/read-value.ts"

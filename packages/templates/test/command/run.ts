@@ -1,0 +1,75 @@
+import { spawnSync } from "node:child_process"
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs"
+import { tmpdir } from "node:os"
+import { join } from "node:path"
+import { fileURLToPath } from "node:url"
+import { expect, onTestFinished } from "vitest"
+
+export const COMMAND = fileURLToPath(new URL("../../../../tools/pegbook.mjs", import.meta.url))
+
+export interface Ran {
+  readonly status: number | null
+  readonly out: string
+  readonly err: string
+}
+
+/** Runs the headless command in a process of its own, as a person would. */
+export function pegbook(...args: string[]): Ran {
+  const ran = spawnSync(process.execPath, [COMMAND, ...args], { encoding: "utf8", maxBuffer: 100_000_000 })
+  return { status: ran.status, out: ran.stdout, err: ran.stderr }
+}
+
+/** The one object that `calc --json` prints, loosely typed: the test is a stranger to the code that printed it. */
+export interface Printed {
+  readonly template: string
+  readonly quantities: Readonly<
+    Record<
+      string,
+      {
+        value: unknown
+        unit: string
+        text: string
+        kind: string
+        formula?: string
+        why: string
+        sources: unknown[]
+      }
+    >
+  >
+  readonly tables: Readonly<
+    Record<string, Readonly<Record<string, { value: unknown; unit: string; text: string } | null>>[]>
+  >
+  readonly checks: Readonly<
+    Record<string, { verdict: string; ratio?: number; demand?: { value: number }; limit?: { value: number } }>
+  >
+  readonly problems: readonly { code: string; says: string; next: string }[]
+}
+
+export function calcJson(...args: string[]): Printed {
+  const { status, out, err } = pegbook("calc", ...args, "--json")
+  expect(err).toBe("")
+  expect(status).toBe(0)
+  return JSON.parse(out) as Printed
+}
+
+/** Expects exit status 2, nothing on standard output, and one line on standard error with each of these in it. */
+export function refuses(args: readonly string[], ...parts: readonly (string | RegExp)[]): void {
+  const { status, out, err } = pegbook(...args)
+  expect(err).toMatch(/^pegbook: [^\n]+\n$/)
+  expect(out).toBe("")
+  expect(status).toBe(2)
+  for (const part of parts) expect(err).toMatch(part instanceof RegExp ? part : new RegExp(literally(part)))
+}
+
+function literally(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")
+}
+
+/** A file with this text, gone after the test. */
+export function file(text: string): string {
+  const folder = mkdtempSync(join(tmpdir(), "pegbook-command-"))
+  onTestFinished(() => rmSync(folder, { recursive: true }))
+  const path = join(folder, "given.json")
+  writeFileSync(path, text)
+  return path
+}
