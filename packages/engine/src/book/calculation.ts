@@ -1,9 +1,11 @@
 import type { TableEntry } from "../definition/entry.ts"
 import type { Solution, SolverGiven, SolverReport, SolverValue } from "../definition/solver.ts"
+import type { Ast } from "../formula/ast.ts"
 import type {
   ColumnNode,
   Graph,
   GraphBuilder,
+  GraphChange,
   GraphValue,
   NodeContent,
   ScalarNode,
@@ -25,7 +27,14 @@ export interface Given {
   readonly tables: ReadonlyMap<string, ReadonlyMap<string, readonly Value[]>>
 }
 
+interface TableRows {
+  readonly rows: number
+  readonly values: Readonly<Record<string, readonly GraphValue[]>>
+}
+
 const NO_VALUE: GraphValue = { error: "no_value" }
+/** The formula of a column that cannot be calculated: an error in each row, however many there are. */
+const NOTHING: Ast = { type: "call", function: "NA", args: [], span: { start: 0, end: 0 } }
 
 /**
  * A definition's graph with values in it. After each change the tables whose number of rows, or whose rows, follow from
@@ -38,6 +47,9 @@ export class Calculation {
   readonly #rows = new Map<string, number>()
   readonly #solved = new Map<string, { readonly key: string; readonly report: SolverReport }>()
   readonly #tableProblems = new Map<string, Problem>()
+  /** Read from the graph when first asked for, dropped when a change names them. */
+  readonly #scalars = new Map<string, GraphValue>()
+  readonly #columns = new Map<string, readonly GraphValue[]>()
 
   constructor(compiled: Compiled, holding: Holding, build: GraphBuilder, given: Given) {
     this.#compiled = compiled
@@ -74,20 +86,29 @@ export class Calculation {
       tables.set(name, { rows, values })
       this.#rows.set(name, rows)
     }
-    this.#graph.apply({ scalars, tables })
+    this.#apply({ scalars, tables })
     this.#settle()
   }
 
   scalar(id: string): GraphValue {
-    return this.#graph.scalar(id)
+    let value = this.#scalars.get(id)
+    if (value === undefined) {
+      value = this.#graph.scalar(id)
+      this.#scalars.set(id, value)
+    }
+    return value
   }
 
-  /** By its full name, `table.column`; or a list input's name. One value a row. */
+  /** By its full name, `table.column`; or a list input's name. One value a row; the same array until a value moves. */
   column(name: string): readonly GraphValue[] {
-    const dot = name.indexOf(".")
-    return dot < 0
-      ? this.#graph.column(name, LIST_COLUMN)
-      : this.#graph.column(name.slice(0, dot), name.slice(dot + 1))
+    const id = name.includes(".") ? name : `${name}.${LIST_COLUMN}`
+    let values = this.#columns.get(id)
+    if (values === undefined) {
+      const dot = id.indexOf(".")
+      values = this.#graph.column(id.slice(0, dot), id.slice(dot + 1))
+      this.#columns.set(id, values)
+    }
+    return values
   }
 
   rows(table: string): number {
@@ -143,7 +164,7 @@ export class Calculation {
       const id = `${table.name}.${column.name}`
       if (column.formula !== undefined) {
         const resolved = this.#blocked(id) ? undefined : this.#compiled.formulas.get(id)?.resolved
-        return { name: column.name, content: resolved === undefined ? { values: [] } : { formula: resolved } }
+        return { name: column.name, content: { formula: resolved ?? NOTHING } }
       }
       const read =
         table.rows.kind === "figures"
@@ -159,55 +180,72 @@ export class Calculation {
     return { id: table.name, rows, columns }
   }
 
-  #settle(): void {
-    for (const table of this.#compiled.settleOrder) {
-      if (this.#blocked(rowsNode(table.name))) continue
-      if (table.rows.kind === "formula") this.#settleRowCount(table)
-      else if (table.rows.kind === "solved") this.#settleSolved(table, table.rows.from, table.rows.solve)
+  #apply(change: GraphChange): void {
+    for (const id of this.#graph.apply(change)) {
+      this.#scalars.delete(id)
+      this.#columns.delete(id)
     }
   }
 
-  #settleRowCount(table: TableEntry): void {
+  #settle(): void {
+    for (const level of this.#compiled.settleLevels) {
+      const tables = new Map<string, TableRows>()
+      for (const table of level) {
+        if (this.#blocked(rowsNode(table.name))) continue
+        const next = this.#settled(table)
+        if (next === undefined) continue
+        tables.set(table.name, next)
+        this.#rows.set(table.name, next.rows)
+      }
+      if (tables.size > 0) this.#apply({ tables })
+    }
+  }
+
+  /** The rows that a table should have now; nothing where it has them. */
+  #settled(table: TableEntry): TableRows | undefined {
+    if (table.rows.kind === "formula") return this.#counted(table)
+    return table.rows.kind === "solved" ? this.#solve(table, table.rows.from, table.rows.solve) : undefined
+  }
+
+  #counted(table: TableEntry): TableRows | undefined {
     const at = { entry: table.name }
-    const wanted = this.#graph.scalar(rowsNode(table.name))
+    const wanted = this.scalar(rowsNode(table.name))
     let rows = 0
     this.#tableProblems.delete(table.name)
     if (typeof wanted === "number") {
-      if (!Number.isInteger(wanted) || wanted < 0)
+      if (!Number.isInteger(wanted) || wanted < 0) {
         this.#tableProblems.set(table.name, { code: "bad_row_count", at, wanted })
-      else if (wanted > MOST_ROWS)
+      } else if (wanted > MOST_ROWS) {
         this.#tableProblems.set(table.name, { code: "too_many_rows", at, wanted, most: MOST_ROWS })
-      else rows = wanted
+      } else rows = wanted
     }
-    if (rows === this.rows(table.name)) return
-    this.#rows.set(table.name, rows)
-    this.#graph.apply({ tables: new Map([[table.name, { rows, values: {} }]]) })
+    return rows === this.rows(table.name) ? undefined : { rows, values: {} }
   }
 
-  #settleSolved(table: TableEntry, from: readonly string[], solve: (given: SolverGiven) => Solution): void {
+  #solve(
+    table: TableEntry,
+    from: readonly string[],
+    solve: (given: SolverGiven) => Solution,
+  ): TableRows | undefined {
     const inputs = new Map(from.map((name) => [name, this.#heldValues(name)]))
     const known = [...inputs.values()].every((values) => values !== undefined)
     const key = known ? JSON.stringify([...inputs]) : ""
-    if (this.#solved.get(table.name)?.key === key) return
+    if (this.#solved.get(table.name)?.key === key) return undefined
     const solution: Solution = known
       ? runSolver(solve, solverGiven(inputs as ReadonlyMap<string, readonly SolverValue[]>))
       : { rows: [], report: { method: "", unmet: [] } }
     this.#solved.set(table.name, { key, report: solution.report })
     this.#tableProblems.delete(table.name)
     if (solution.report.unmet.length > 0) {
-      this.#tableProblems.set(table.name, {
-        code: "unmet",
-        at: { entry: table.name },
-        says: solution.report.unmet,
-      })
+      const at = { entry: table.name }
+      this.#tableProblems.set(table.name, { code: "unmet", at, says: solution.report.unmet })
     }
     const values: Record<string, readonly GraphValue[]> = {}
     for (const column of table.columns) {
       if (column.formula !== undefined) continue
       values[column.name] = solution.rows.map((row) => this.#fromSolver(row[column.name], column.measure))
     }
-    this.#rows.set(table.name, solution.rows.length)
-    this.#graph.apply({ tables: new Map([[table.name, { rows: solution.rows.length, values }]]) })
+    return { rows: solution.rows.length, values }
   }
 
   #fromSolver(value: SolverValue | undefined, measure: MeasureId): GraphValue {
@@ -250,6 +288,6 @@ function runSolver(solve: (given: SolverGiven) => Solution, given: SolverGiven):
     return solve(given)
   } catch (reason) {
     const says = reason instanceof Error ? reason.message : String(reason)
-    return { rows: [], report: { method: "", unmet: [`It could not be worked out: ${says}`] } }
+    return { rows: [], report: { method: "", unmet: [`It could not be worked out: ${says}.`] } }
   }
 }

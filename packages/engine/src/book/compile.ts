@@ -45,8 +45,8 @@ export interface Compiled {
   readonly dependsOn: ReadonlyMap<string, readonly string[]>
   /** Problems found before anything is calculated, by node id. A node that has any is never evaluated. */
   readonly problems: ReadonlyMap<string, readonly Problem[]>
-  /** Tables whose rows follow from other nodes, in the order in which they must be settled. */
-  readonly settleOrder: readonly TableEntry[]
+  /** Tables whose rows follow from other nodes, in the order in which they must be settled; those of one level together. */
+  readonly settleLevels: readonly (readonly TableEntry[])[]
 }
 
 export function typeOf(id: MeasureId): ValueType {
@@ -114,7 +114,7 @@ export function compile(definition: Definition): Compiled {
   }
   blockDependants(dependsOn, problems, (id) => ownerOf(id, items))
 
-  return { outline: items, formulas, dependsOn, problems, settleOrder: settleOrder(items, dependsOn) }
+  return { outline: items, formulas, dependsOn, problems, settleLevels: settleLevels(items, dependsOn) }
 }
 
 interface WantedFormula {
@@ -275,11 +275,14 @@ function blockDependants(
   }
 }
 
-/** Kahn's algorithm over the nodes, keeping the tables whose rows follow from others. */
-function settleOrder(
+/**
+ * Kahn's algorithm over the nodes. A table's level is one more than that of any table it leans on, so the tables of one
+ * level can be settled together.
+ */
+function settleLevels(
   items: Outline,
   dependsOn: ReadonlyMap<string, readonly string[]>,
-): readonly TableEntry[] {
+): readonly (readonly TableEntry[])[] {
   const waiting = new Map<string, number>()
   const dependants = new Map<string, string[]>()
   for (const [id, needs] of dependsOn) {
@@ -292,16 +295,24 @@ function settleOrder(
     }
   }
   const ready = [...waiting].filter(([, count]) => count === 0).map(([id]) => id)
-  const order: TableEntry[] = []
+  const reached = new Map<string, number>()
+  const levels: TableEntry[][] = []
   for (let index = 0; index < ready.length; index++) {
     const id = ready[index] ?? ""
+    const level = reached.get(id) ?? 0
     const item = id.endsWith("#rows") ? items.get(ownerOf(id, items)) : undefined
-    if (item?.kind === "table") order.push(item.entry)
+    const table = item?.kind === "table" ? item.entry : undefined
+    if (table !== undefined) {
+      const peers = levels[level] ?? []
+      levels[level] = peers
+      peers.push(table)
+    }
     for (const dependant of dependants.get(id) ?? []) {
+      reached.set(dependant, Math.max(reached.get(dependant) ?? 0, level + (table === undefined ? 0 : 1)))
       const left = (waiting.get(dependant) ?? 0) - 1
       waiting.set(dependant, left)
       if (left === 0) ready.push(dependant)
     }
   }
-  return order
+  return levels
 }

@@ -51,6 +51,8 @@ export function readDocument(json: unknown): {
   const where =
     issue === undefined || issue.path.length === 0 ? "" : `${issue.path.map(String).join(" → ")}: `
   return {
-    problems: [{ code: "file_unreadable", at: {}, reason: `${where}${issue?.message ?? "not a workbook"}` }],
+    problems: [
+      { code: "file_unreadable", at: {}, reason: `${where}${issue?.message ?? "It is not a workbook"}.` },
+    ],
   }
 }

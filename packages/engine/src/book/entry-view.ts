@@ -1,4 +1,5 @@
 import type { CheckEntry, EntryKind, TableEntry } from "../definition/entry.ts"
+import type { SolverReport } from "../definition/solver.ts"
 import { printWithValues } from "../formula/print.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
@@ -221,13 +222,24 @@ export class Viewer {
     const kind = rowsKind(item.entry)
     const columns = item.entry.columns.flatMap((column) => this.#faults.at(`${name}.${column.name}`))
     const report = this.#calculation.report(name)
+    const reached = report === undefined ? undefined : this.#reached(report)
     return {
       ...this.#common(name, item, kind, "table", [...this.#faults.ofTable(name), ...columns]),
       measure: "count",
       reading: countReading(this.#calculation.rows(name)),
       ...(rows.kind === "formula" ? { formula: rows.formula } : {}),
       ...(report === undefined ? {} : { report }),
+      ...(reached === undefined ? {} : { reached }),
     }
+  }
+
+  #reached({ objective: aim, bound: most }: SolverReport): EntryView["reached"] {
+    if (aim === undefined) return undefined
+    const read = (held: number) =>
+      this.#holding.reading(this.#holding.fromHeld(held, aim.measure), aim.measure, this.#system)
+    const objective = read(aim.value)
+    const bound = most === undefined ? null : read(most)
+    return objective === null ? undefined : { objective, ...(bound === null ? {} : { bound }) }
   }
 
   #viewColumn(name: string, item: Item & { readonly kind: "column" }): EntryView {

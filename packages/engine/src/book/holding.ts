@@ -9,6 +9,7 @@ import { printQuantity } from "../units/print-value.ts"
 import type { Reading } from "./views.ts"
 
 const LENGTH = dimension({ length: 1 })
+const MOST_REMEMBERED = 8_000
 
 /**
  * Carries values between what people read (quantities), what the graph calculates with (base units under some scales) and
@@ -17,6 +18,7 @@ const LENGTH = dimension({ length: 1 })
 export class Holding {
   readonly #scales: Scales
   readonly #factors = new Map<MeasureId, Decimal>()
+  readonly #readings = new Map<string, Reading>()
 
   constructor(scales: Scales) {
     this.#scales = scales
@@ -70,15 +72,26 @@ export class Holding {
         return { value, unit: "", text: value }
       case "boolean":
         return { value, unit: "", text: value ? "yes" : "no" }
-      case "number": {
-        const quantity = this.toQuantity(value, id)
-        return {
-          value: quantity.si.toNumber(),
-          unit: measure(id).si,
-          text: printQuantity(quantity, id, system),
-        }
-      }
+      case "number":
+        return this.#numberReading(value, id, system)
     }
+  }
+
+  /** Printing is the dearest part of an edit, and most values come back: the last few thousand are remembered. */
+  #numberReading(value: number, id: MeasureId, system: UnitSystem): Reading {
+    const key = `${system} ${id} ${value}`
+    let reading = this.#readings.get(key)
+    if (reading === undefined) {
+      const quantity = this.toQuantity(value, id)
+      reading = {
+        value: quantity.si.toNumber(),
+        unit: measure(id).si,
+        text: printQuantity(quantity, id, system),
+      }
+      if (this.#readings.size >= MOST_REMEMBERED) this.#readings.clear()
+      this.#readings.set(key, reading)
+    }
+    return reading
   }
 }
 

@@ -14,15 +14,15 @@ export function migrate(
   migrations: readonly Migration[],
 ): { readonly json: unknown } | { readonly problem: Problem } {
   if (typeof json !== "object" || json === null || Array.isArray(json)) {
-    return { problem: { code: "file_unreadable", at: {}, reason: "it does not hold one object" } }
+    return { problem: { code: "file_unreadable", at: {}, reason: "It does not hold one object." } }
   }
   let object = json as Record<string, unknown>
   if (object["format"] !== format) {
-    return { problem: { code: "file_unreadable", at: {}, reason: `its format is not "${format}"` } }
+    return { problem: { code: "file_unreadable", at: {}, reason: `Its format is not "${format}".` } }
   }
   const version = object["version"]
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1) {
-    return { problem: { code: "file_unreadable", at: {}, reason: "it has no version number" } }
+    return { problem: { code: "file_unreadable", at: {}, reason: "It has no version number." } }
   }
   if (version > current) return { problem: { code: "file_from_future", at: {}, version, known: current } }
   for (let step = version; step < current; step++) {

@@ -51,6 +51,7 @@ export function movedBetween(
   }
   for (const [name, is] of after) {
     const was = before.get(name)
+    if (is === was) continue
     if (!Array.isArray(is) && !Array.isArray(was)) {
       note(name, undefined, was as GraphValue | undefined, is as GraphValue)
       continue

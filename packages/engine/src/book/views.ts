@@ -68,6 +68,8 @@ export interface EntryView {
   readonly accepts?: string
   readonly check?: CheckView
   readonly report?: SolverReport
+  /** What the report's objective came to, and its bound, as a person reads them. */
+  readonly reached?: { readonly objective: Reading; readonly bound?: Reading }
   readonly problems: readonly Problem[]
 }
 

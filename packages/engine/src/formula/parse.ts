@@ -9,10 +9,11 @@ import { readTokens, shorten, type Token } from "./tokens.ts"
 export const MOST_CHARACTERS = 8_000
 
 /**
- * How many levels of parts within parts a formula may have. Each parenthesis, call, sign, % and operator is a
- * level above its parts, so a chain of 101 additions is too deep as well: whatever walks a formula may recurse.
+ * How many levels of parts within parts a formula may have. Each parenthesis, sign, % and operator is a level
+ * above its parts, and a call is two, the function and its parentheses; so a long chain of additions is too
+ * deep as well. Whatever walks a formula, ours or a library's, may then recurse.
  */
-export const MOST_LEVELS = 100
+export const MOST_LEVELS = 64
 
 /** A part that was read, and how many levels it has. */
 interface Part {
@@ -165,7 +166,8 @@ class Reader {
 
   /** Puts a node over its parts. */
   private over(ast: Ast, parts: readonly Part[]): Part {
-    const levels = parts.reduce((most, part) => Math.max(most, part.levels), 0) + 1
+    const own = ast.type === "call" ? 2 : 1
+    const levels = parts.reduce((most, part) => Math.max(most, part.levels), 0) + own
     if (levels > MOST_LEVELS) throw tooDeep(ast.span)
     return { ast, levels }
   }
@@ -194,8 +196,8 @@ class Reader {
 
   private unexpected(expected: string): never {
     const { kind, text, span } = this.next
-    const found = kind === "text" ? `"${text}"` : text
-    throw new Refusal({ code: "unexpected", at: { span }, found: shorten(found), expected })
+    const found = kind === "end" ? text : shorten(kind === "text" ? `"${text}"` : text)
+    throw new Refusal({ code: "unexpected", at: { span }, found, expected })
   }
 }
 

@@ -45,13 +45,15 @@ interface Style {
 }
 
 const TIGHT_PRECEDENCE = 5
+/** Of a value of several words: holds beside × and ÷, but not beside ^. */
+const VALUE_PRECEDENCE = 4.5
 /** Looser than any operator: in parentheses wherever it is an operand. */
 const NO_PRECEDENCE = 0
 
 /** `-3"` beside an operator, or `20' 0"` raised to a power, would be read wrongly. */
 function precedenceOfValue(value: string): number {
   if (/^[-−]/.test(value)) return NO_PRECEDENCE
-  return /^[\d.,]+$/.test(value) ? WHOLE_PRECEDENCE : TIGHT_PRECEDENCE - 1
+  return /^[\d.,]+$/.test(value) ? WHOLE_PRECEDENCE : VALUE_PRECEDENCE
 }
 
 function print(ast: Ast, style: Style): string {
@@ -85,7 +87,7 @@ function printNode(node: Ast, parts: readonly Printed[], style: Style): Printed 
       const precedence = infixRule(node.operator)?.precedence ?? NO_PRECEDENCE
       const operator = style.infix(node.operator)
       const space = precedence === TIGHT_PRECEDENCE ? "" : " "
-      const text = `${part(0, precedence)}${space}${operator}${space}${part(1, precedence + 1)}`
+      const text = `${part(0, precedence)}${space}${operator}${space}${part(1, precedence + 0.5)}`
       return { text, precedence }
     }
   }

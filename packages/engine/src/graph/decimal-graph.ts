@@ -105,7 +105,7 @@ export const buildDecimalGraph: GraphBuilder = (scalars, tables): Graph => {
 
   checkRows()
   return {
-    apply(change: GraphChange): void {
+    apply(change: GraphChange): ReadonlySet<string> {
       for (const [id, content] of change.scalars ?? []) nodeOf(id).content = scalarContent(content)
       for (const [table, next] of change.tables ?? []) {
         rowsOf(table)
@@ -118,6 +118,7 @@ export const buildDecimalGraph: GraphBuilder = (scalars, tables): Graph => {
       }
       checkRows()
       values.clear()
+      return new Set(nodes.keys())
     },
     scalar(id: string): GraphValue {
       const value = settle(id)

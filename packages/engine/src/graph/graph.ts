@@ -42,8 +42,11 @@ export interface GraphChange {
  * Two graphs implement this and agree: HyperFormula, fast, in doubles, and a slow, obvious one in decimals.
  */
 export interface Graph {
-  /** Applies a change and recalculates what depends on it. */
-  apply(change: GraphChange): void
+  /**
+   * Applies a change, recalculates what depends on it, and names every node whose value may now differ (scalars by id,
+   * columns as `table.column`); it may name too many, never too few.
+   */
+  apply(change: GraphChange): ReadonlySet<string>
   scalar(id: string): GraphValue
   /** One value a row. */
   column(table: string, name: string): readonly GraphValue[]

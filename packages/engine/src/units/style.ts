@@ -40,6 +40,6 @@ export const COARSE: readonly Step[] = [SMALL, { below: 100, decimals: 1 }, { de
 export const WHOLE: readonly Step[] = [{ decimals: 0 }]
 export const TENTHS: readonly Step[] = [{ decimals: 1 }]
 export const CENTS: readonly Step[] = [{ decimals: 2, fixed: true }]
-/** A tenth matters in a board's thickness or a gap; in a span it is noise. */
+/** A tenth matters in a thickness or a gap; in a span it is noise. */
 export const WHOLE_FROM_TEN: readonly Step[] = [{ below: 10, decimals: 1 }, { decimals: 0 }]
 export const FOUR_DIGITS: readonly Step[] = [{ below: 1000, significant: 4 }, { decimals: 0 }]

@@ -112,8 +112,9 @@ test("what is printed reads as the quantity, to half of the last place", () => {
       anyDecimal,
       fc.integer({ min: 0, max: 12 }),
       (id, system, amount, smaller) => {
-        // Points of a scale are kept above its natural zero.
-        const number = id === "temperature" ? amount.abs() : amount.times(new Decimal(10).pow(-smaller))
+        // A temperature is kept clear of the natural zero, below which its rounding would be refused.
+        const number =
+          id === "temperature" ? amount.abs().plus(1) : amount.times(new Decimal(10).pow(-smaller))
         const text = printQuantity(quantity(number, id), id, system)
         const { style } = NUMBER_FORMS[id].writing[system]
         const unit = style.kind === "parts" ? style.minor : style.unit

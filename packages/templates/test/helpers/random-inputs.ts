@@ -43,9 +43,7 @@ function legalText(entry: InputEntry): fc.Arbitrary<string> {
 }
 
 function round(value: number, least: number, most: number): string {
-  const text = value.toPrecision(6)
-  const rounded = Number(text)
-  return String(rounded < least ? least : rounded > most ? most : rounded)
+  return String(Math.min(Math.max(Number(value.toPrecision(6)), least), most))
 }
 
 function si(entry: InputEntry, text: string | undefined): number | undefined {

@@ -69,7 +69,7 @@ export const LOOK_UP: readonly FunctionRule[] = [
           code: "unexpected",
           at: { span: application.span },
           found: "ROW()",
-          expected: "a value: only a column's formula has a row",
+          expected: "a value that needs no row",
         })
       }
       return PLAIN_NUMBER

@@ -72,8 +72,8 @@ export const STATISTICS: readonly FunctionRule[] = [
       return PLAIN_NUMBER
     },
     evaluate: ([column, criterion]) => {
-      const rows = rowsMeeting(column, criterion)
-      return "error" in rows ? rows : new Decimal(rows.length)
+      const met = rowsMeeting(column, criterion)
+      return "error" in met ? met : new Decimal(met.filter(Boolean).length)
     },
     says: "Counts the rows of a column that equal a value or meet a comparison.",
     example: { formula: 'COUNTIF(parts.item; "bar")', gives: 2 },
@@ -89,10 +89,10 @@ export const STATISTICS: readonly FunctionRule[] = [
       return application.quantity(2, application.column(2))
     },
     evaluate: ([column, criterion, summed = column]) => {
-      const rows = rowsMeeting(column, criterion)
-      if ("error" in rows) return rows
+      const met = rowsMeeting(column, criterion)
+      if ("error" in met) return met
       const values = summed !== undefined && isColumn(summed) ? summed : []
-      return onAllNumbers(total)([rows.map((row) => values[row] ?? errorCell("not_found"))])
+      return onAllNumbers(total)([values.filter((_, row) => met[row])])
     },
     says: "Adds one column over the rows in which another equals a value or meets a comparison.",
     example: { formula: 'SUMIF(parts.item; "bar"; parts.count)', gives: 15 },
@@ -177,16 +177,15 @@ function numberOr0(cell: Cell | undefined): Decimal {
   return cell instanceof Decimal ? cell : new Decimal(0)
 }
 
-/** The rows, from 0, that meet a criterion. A row that has no value could meet it or not: its error wins. */
+/** For each row whether it meets a criterion. A row that has no value could meet it or not: its error wins. */
 function rowsMeeting(
   column: Operand | undefined,
   criterion: Operand | undefined,
-): readonly number[] | ErrorCell {
+): readonly boolean[] | ErrorCell {
   if (column === undefined || !isColumn(column) || criterion === undefined || isColumn(criterion)) {
     return errorCell("text_for_number")
   }
   const failed = column.find(isError)
   if (failed !== undefined) return failed
-  const isMet = meets(criterion)
-  return [...column.keys()].filter((row) => isMet(column[row] ?? errorCell("not_found")))
+  return column.map(meets(criterion))
 }
