@@ -23,7 +23,8 @@ export function viewCheck(
     ...(typeof ratio === "number" ? { ratio } : {}),
     ...(demand === null ? {} : { demand }),
     ...(limit === null ? {} : { limit }),
-    advice: verdict === "passes" ? [] : check.advice.map((text) => fillIn(text, reading)),
+    advice:
+      verdict !== "fails" && verdict !== "near" ? [] : check.advice.map((text) => fillIn(text, reading)),
   }
 }
 

@@ -17,10 +17,10 @@ export function migrate(
     return { problem: { code: "file_unreadable", at: {}, reason: "It does not hold one object." } }
   }
   let object = json as Record<string, unknown>
-  if (object["format"] !== format) {
+  if (object.format !== format) {
     return { problem: { code: "file_unreadable", at: {}, reason: `Its format is not "${format}".` } }
   }
-  const version = object["version"]
+  const version = object.version
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1) {
     return { problem: { code: "file_unreadable", at: {}, reason: "It has no version number." } }
   }

@@ -259,10 +259,6 @@ interface WholeColumn {
   readonly range: string
   /** The range of the table's row numbers, as long as `range`. */
   readonly rowNumbers: string
-  /** The cell that holds the number of rows. */
-  readonly count: string
-  /** How many cells the range spans. */
-  readonly capacity: number
 }
 
 type Printer = (ast: Ast, table?: Table, row?: number) => string
@@ -278,8 +274,6 @@ function printer(scalarRows: ReadonlyMap<string, number>, tables: ReadonlyMap<st
     return {
       range: rangeOf(column.position),
       rowNumbers: rangeOf(0),
-      capacity: table.capacity,
-      count: `${SCALARS}!$A$${table.countRow + 1}`,
     }
   }
 
@@ -343,17 +337,9 @@ function printCall(
       const column = columnOf(args[0])
       return `INDEX(${first},MATCH(FLOOR(${second},1),${column.rowNumbers},0),1)`
     }
-    case "COUNTIF": {
-      // The empty cells past the last row would count as unequal to anything, and as equal to no text.
-      const criterion = args[1]
-      const unequal = criterion?.type === "text" && criterion.text.startsWith("<>")
-      const empty = criterion?.type === "text" && criterion.text === ""
-      const { count, capacity } = columnOf(args[0])
-      const counted = unequal
-        ? `${count}-COUNTIF(${first},${textLiteral(criterion.text.slice(2))})`
-        : `COUNTIF(${printed.join(",")})${empty ? `-(${capacity}-${count})` : ""}`
-      return `(${counted}${faultsIn(first)})`
-    }
+    case "COUNTIF":
+      // By the row's number, or the empty cells past the last row would count as unequal to anything.
+      return `(COUNTIFS(${first},${second},${columnOf(args[0]).rowNumbers},">0")${faultsIn(first)})`
     case "SUMIF":
       return `(SUMIF(${printed.join(",")})${faultsIn(first)}${third === "" ? "" : faultsIn(third)})`
     case "LOOKUP":

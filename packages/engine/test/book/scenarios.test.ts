@@ -134,14 +134,14 @@ describe("a saved workbook", () => {
     const opened = document === undefined ? undefined : openBook(define(...ENTRIES), { document }).book
     opened?.edit("length", "2 m")
     expect(opened && value(opened, "area")).toBe(10)
-    expect(({} as Record<string, unknown>)["polluted"]).toBeUndefined()
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined()
     expect(Object.getPrototypeOf({})).toBe(Object.prototype)
   })
 
   test("of an older version is brought up one step at a time", () => {
     const steps = [
-      (json: Readonly<Record<string, unknown>>) => ({ ...json, title: json["name"] }),
-      (json: Readonly<Record<string, unknown>>) => ({ ...json, title: `${String(json["title"])}!` }),
+      (json: Readonly<Record<string, unknown>>) => ({ ...json, title: json.name }),
+      (json: Readonly<Record<string, unknown>>) => ({ ...json, title: `${String(json.title)}!` }),
     ]
     const old = { format: "f", version: 1, name: "Shed", extra: 1 }
     expect(migrate(old, "f", 3, steps)).toEqual({

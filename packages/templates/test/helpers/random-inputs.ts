@@ -37,13 +37,10 @@ function legalText(entry: InputEntry): fc.Arbitrary<string> {
   }
   const unit = measure(entry.measure).si
   const suffix = unit === "1" || unit === "" ? "" : ` ${unit.replace(".", "·")}`
+  // A thousandth inside the limits, so that six digits cannot round past them.
   return fc
-    .integer({ min: 0, max: 1000 })
-    .map((step) => `${round(least + ((most - least) * step) / 1000, least, most)}${suffix}`)
-}
-
-function round(value: number, least: number, most: number): string {
-  return String(Math.min(Math.max(Number(value.toPrecision(6)), least), most))
+    .integer({ min: 1, max: 999 })
+    .map((step) => `${Number((least + ((most - least) * step) / 1000).toPrecision(6))}${suffix}`)
 }
 
 function si(entry: InputEntry, text: string | undefined): number | undefined {

@@ -92,7 +92,7 @@ export const STATISTICS: readonly FunctionRule[] = [
       const met = rowsMeeting(column, criterion)
       if ("error" in met) return met
       const values = summed !== undefined && isColumn(summed) ? summed : []
-      return onAllNumbers(total)([values.filter((_, row) => met[row])])
+      return values.find(isError) ?? onAllNumbers(total)([values.filter((_, row) => met[row])])
     },
     says: "Adds one column over the rows in which another equals a value or meets a comparison.",
     example: { formula: 'SUMIF(parts.item; "bar"; parts.count)', gives: 15 },

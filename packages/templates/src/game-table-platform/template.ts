@@ -1,0 +1,59 @@
+import type { Definition } from "@pegbook/engine"
+import { blocking } from "../parts/blocking.ts"
+import { blocks } from "../parts/blocks.ts"
+import { dig } from "../parts/dig.ts"
+import { edgeBoards } from "../parts/edge-boards.ts"
+import { fixings } from "../parts/fixings.ts"
+import { heights } from "../parts/heights.ts"
+import { houseRules } from "../parts/house-rules.ts"
+import { joists } from "../parts/joists.ts"
+import { limits } from "../parts/limits.ts"
+import { supportLoads } from "../parts/loads.ts"
+import { net } from "../parts/net.ts"
+import { sheets } from "../parts/sheets.ts"
+import { ground, size } from "../parts/site.ts"
+import { skidJoints, skidLayout } from "../parts/skids.ts"
+import { stoneBeds } from "../parts/stone-beds.ts"
+import { supportLayout } from "../parts/supports.ts"
+import { tiles } from "../parts/tiles.ts"
+import { timber } from "../parts/timber.ts"
+import { buildUp } from "./build-up.ts"
+import { gameSpace } from "./game-space.ts"
+
+/** An outdoor table-tennis platform on a sloping lawn: tiles on sheets on joists on skids on stacks of blocks. */
+export const gameTablePlatform: Definition = {
+  id: "game-table-platform",
+  title: "Game table platform",
+  says: "A low platform for an outdoor game table on a sloping lawn, with a surface of hard tiles, low edge boards and a net that stops the ball.",
+  unitSystem: "us",
+  sections: [
+    gameSpace,
+    size,
+    ground,
+    limits,
+    skidLayout,
+    supportLayout,
+    supportLoads,
+    dig,
+    stoneBeds,
+    blocks,
+    skidJoints,
+    joists,
+    blocking,
+    sheets,
+    tiles,
+    edgeBoards,
+    net,
+    fixings,
+    timber,
+    buildUp,
+    heights,
+    houseRules,
+  ],
+  cautions: [
+    "Your local authority and its code decide what may be built, and whether a permit is needed. Ask before you buy or dig.",
+    "Have buried cables and pipes marked before you dig, however shallow the holes are.",
+    "This workbook counts and checks by rules of the trade; it does not replace a licensed designer where the public uses the platform, where it stands high, or where the ground is soft, steep or made up.",
+    "Wear eye, ear and breathing protection when you saw treated timber or concrete, and lift heavy pieces with a second person.",
+  ],
+}

@@ -1,0 +1,105 @@
+import { describe, expect, test } from "vitest"
+import { workbook } from "./workbook.ts"
+
+const FEET = 0.3048
+
+const point = (x: number, y: number, level: number) => ({ x: `${x} ft`, y: `${y} ft`, level: `${level} ft` })
+
+describe("the plane through surveyed levels", () => {
+  /** Reference record m-030: five points, z = 158/15 - 7/3 x + 56/15 y. */
+  test("the published exercise of five points", () => {
+    const read = workbook({}, [
+      point(0, -3, 0),
+      point(4, 0, 0),
+      point(3, -1, 1),
+      point(1, -2, 1),
+      point(-1, -4, -3),
+    ])
+    expect(read.number("ground_slope_length")).toBeCloseTo(7 / 3, 9)
+    expect(read.number("ground_slope_width")).toBeCloseTo(-56 / 15, 9)
+    expect(read.number("ground_origin") / FEET).toBeCloseTo(158 / 15, 9)
+  })
+
+  test("levels of the four corners give what the falls give, from any mark", () => {
+    const byFalls = workbook()
+    const byLevels = workbook({ ground_fall_length: "0 in", ground_fall_width: "0 in" }, [
+      { x: "0 ft", y: "0 ft", level: "50 ft" },
+      { x: "20 ft", y: "0 ft", level: "49 ft 5 in" },
+      { x: "20 ft", y: "12 ft", level: "49 ft 3 in" },
+      { x: "0 ft", y: "12 ft", level: "49 ft 10 in" },
+    ])
+    expect(byLevels.inches("ground_origin")).toBeCloseTo(600, 6)
+    expect(byLevels.inches("levels_off_plane_most")).toBeCloseTo(0, 6)
+    for (const name of ["supports.dig", "supports.courses", "edge_stations.height"]) {
+      for (const [index, value] of byLevels.column(name).entries()) {
+        expect(value).toBeCloseTo(byFalls.column(name)[index] ?? Number.NaN, 9)
+      }
+    }
+  })
+
+  test("points that are too few, or in one line, are refused in favour of the falls, and say so", () => {
+    for (const levels of [
+      [point(0, 0, 1)],
+      [point(0, 0, 1), point(20, 12, 0)],
+      [point(0, 0, 1), point(5, 3, 0.9), point(20, 12, 0)],
+      [point(0, 4, 1), point(5, 4, 0.9), point(20, 4, 0)],
+    ]) {
+      const read = workbook({}, levels)
+      expect(read.verdict("levels_check")).toBe("fails")
+      expect(read.inches("fall_length_in_use")).toBeCloseTo(7, 9)
+      expect(read.book.problems().filter((problem) => problem.code !== "needs_entry")).toEqual([])
+    }
+    expect(workbook().verdict("levels_check")).toBe("passes")
+  })
+
+  test("the worst point off the plane is named", () => {
+    const read = workbook({}, [
+      point(0, 0, 1),
+      point(20, 0, 1),
+      point(20, 12, 1),
+      point(0, 12, 1),
+      point(10, 6, 0.5),
+    ])
+    expect(read.number("levels_off_plane_most") / FEET).toBeCloseTo(0.4, 9)
+  })
+})
+
+describe("size and heights", () => {
+  test("the 3-4-5 triangle is the biggest that fits in whole steps", () => {
+    const read = workbook({ platform_length: "22 ft", platform_width: "13 ft" })
+    expect(read.inches("square_side_short")).toBeCloseTo(144, 9)
+    expect(read.inches("square_side_long")).toBeCloseTo(192, 9)
+    expect(read.inches("square_diagonal")).toBeCloseTo(240, 9)
+  })
+
+  test("ground that falls towards the first end makes that the low end", () => {
+    const read = workbook({}, [point(0, 0, 0), point(20, 0, 1), point(0, 12, 0)])
+    expect(read.inches("ground_high")).toBeCloseTo(12, 6)
+    expect(read.inches("rise_low_end") - read.inches("rise_high_end")).toBeCloseTo(12, 6)
+    expect(read.inches("height_above_ground")).toBeCloseTo(read.inches("top_height") + 12, 6)
+  })
+
+  test("the drop for a guard reaches past the low corner, straight downhill", () => {
+    const read = workbook({ ground_fall_length: "20 in", ground_fall_width: "0 in", guard_reach: "36 in" })
+    expect(read.inches("drop_within_reach") - read.inches("height_above_ground")).toBeCloseTo(
+      (36 * 20) / 240,
+      6,
+    )
+  })
+})
+
+describe("limits wait for the user's authority", () => {
+  test("blank limits need an entry, and no check passes for want of one", () => {
+    const read = workbook()
+    for (const name of ["area_limit_check", "height_limit_check", "guard_check", "boundary_check"]) {
+      expect(read.verdict(name)).toBe("needs_entry")
+    }
+  })
+
+  test("over the limit, the advice names the length that would stay within it", () => {
+    const read = workbook({ area_limit: "200 ft2" })
+    expect(read.verdict("area_limit_check")).toBe("fails")
+    expect(read.inches("length_within_area_limit")).toBeCloseTo(200, 6)
+    expect(read.book.entry("area_limit_check").check?.advice[0]).toContain(`16' 8"`)
+  })
+})
