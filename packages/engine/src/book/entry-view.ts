@@ -186,6 +186,7 @@ export class Viewer {
       original,
       changed: typed !== original,
       ...(entry.kind === "input" && entry.choices !== undefined ? { choices: entry.choices } : {}),
+      ...(entry.kind === "input" && entry.blank !== undefined ? { blank: entry.blank } : {}),
       ...(accepts === undefined ? {} : { accepts }),
       ...(isList(entry) ? { readings: this.#readings(name, entry.measure) } : {}),
     }

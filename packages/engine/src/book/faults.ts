@@ -20,7 +20,7 @@ export class Faults {
     if (found !== undefined) return found
     const owner = ownerOf(id, this.#compiled.outline)
     const fault = this.#firstFault(id)
-    if (fault === undefined) return []
+    if (fault === undefined || this.#mayStayBlank(id)) return []
     const place = { entry: owner, ...(fault.row === undefined ? {} : { row: fault.row }) }
     const blank = this.blankInputs(id)
     if (blank.length > 0) return [{ code: "needs_entry", at: place, inputs: blank }]
@@ -54,6 +54,11 @@ export class Faults {
       }
     }
     return [...blank]
+  }
+
+  #mayStayBlank(id: string): boolean {
+    const item = this.#compiled.outline.get(id)
+    return item?.kind === "value" && item.entry.kind === "input" && item.entry.blank !== undefined
   }
 
   #faultyNeeds(id: string): readonly string[] {

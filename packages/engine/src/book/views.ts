@@ -64,6 +64,8 @@ export interface EntryView {
   /** A figure, or an input, that no longer has its original value. */
   readonly changed: boolean
   readonly choices?: readonly string[]
+  /** For an input that may stay blank: what a blank means. */
+  readonly blank?: string
   /** What is accepted, in words: "from 4 ft to 100 ft". */
   readonly accepts?: string
   readonly check?: CheckView

@@ -23,6 +23,11 @@ export interface InputEntry extends Described {
   readonly measure: MeasureId
   /** As a person would type it, with its unit; `null`: left blank until the user enters it. */
   readonly default: string | null
+  /**
+   * What a blank means, for an input that may stay blank: "all of the platform". Formulas give it its meaning with
+   * IFERROR. Without this, a blank input is waited for.
+   */
+  readonly blank?: string
   /** Smallest and greatest value accepted, both inclusive, with their units. */
   readonly least?: string
   readonly most?: string

@@ -137,3 +137,17 @@ describe("a choice and a list", () => {
     expect(book.entry("half").state).toBe("needs_entry")
   })
 })
+
+test("an input that may stay blank is not waited for", () => {
+  const book = bookOf([
+    input("part", "length", null, { blank: "all of it" }),
+    input("whole", "length", "4 m"),
+    formula("covered", "length", "IFERROR(part; whole)"),
+  ])
+  expect(book.entry("part")).toMatchObject({ state: "ok", blank: "all of it", problems: [] })
+  expect(value(book, "covered")).toBe(4)
+  book.edit("part", "3 m")
+  expect(value(book, "covered")).toBe(3)
+  book.edit("part", "")
+  expect(value(book, "covered")).toBe(4)
+})
