@@ -1,0 +1,139 @@
+import { createSignal } from "solid-js"
+import { createStore } from "solid-js/store"
+
+export type Screen = "worksheet" | "compare"
+
+/** Which column of a table is open, and in which row, from 1. */
+export interface OpenColumn {
+  readonly column: string
+  readonly row: number
+}
+
+/** Where the reader is in the workbook, and how they came there. The browser's own Back walks it as well. */
+export interface Walk {
+  screen(): Screen
+  show(screen: Screen): void
+  /** The entry last gone to. */
+  at(): string | undefined
+  /** The entries passed on the way, oldest first. */
+  trail(): readonly string[]
+  /** Opens an entry (a column: in its table) and brings it into view. `from` joins the trail. */
+  go(name: string, from?: string, row?: number): void
+  /** Brings an entry into view in passing: neither the focus nor the trail follows. */
+  pass(name: string): void
+  /** Back to the entry at this place of the trail; without one, to the last. */
+  back(place?: number): void
+  forget(): void
+  isOpen(name: string): boolean
+  toggle(name: string): void
+  columnOpen(table: string): OpenColumn | undefined
+  /** Opens a column at a row and goes to it, without a step of the trail. */
+  openColumn(table: string, column: string, row: number): void
+  /** Another row of the column that is open. */
+  turnTo(table: string, row: number): void
+  closeColumn(table: string): void
+}
+
+interface Step {
+  readonly screen: Screen
+  readonly at?: string
+  readonly trail: readonly string[]
+}
+
+/** The address of a step: `#/worksheet/joist_count`. */
+export function addressOf(step: { readonly screen: Screen; readonly at?: string | undefined }): string {
+  return `#/${step.screen}${step.at === undefined ? "" : `/${step.at}`}`
+}
+
+/** Reads an address; one that is not understood leads to the worksheet. */
+export function readAddress(hash: string): { readonly screen: Screen; readonly at?: string } {
+  const [, screen, at] = /^#\/(worksheet|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
+  if (screen === "compare") return { screen: "compare" }
+  return at === undefined ? { screen: "worksheet" } : { screen: "worksheet", at }
+}
+
+/** A table's name and the bare column's, for `table.column`; an entry's own name otherwise. */
+export function tableAndColumn(name: string): { readonly table: string; readonly column?: string } {
+  const dot = name.indexOf(".")
+  return dot < 0 ? { table: name } : { table: name.slice(0, dot), column: name.slice(dot + 1) }
+}
+
+export function createWalk(has: (name: string) => boolean): Walk {
+  const [step, setStep] = createSignal<Step>({ screen: "worksheet", trail: [] })
+  const [open, setOpen] = createStore<Record<string, boolean>>({})
+  const [columns, setColumns] = createStore<Record<string, OpenColumn | undefined>>({})
+  const scrolled = new Map<Screen, number>()
+
+  function reveal(name: string, row?: number): void {
+    const { table, column } = tableAndColumn(name)
+    setOpen(table, true)
+    if (column !== undefined && (row !== undefined || columns[table]?.column !== column)) {
+      setColumns(table, { column, row: row ?? 1 })
+    }
+    const element = document.querySelector<HTMLElement>(`[data-entry="${CSS.escape(name)}"]`)
+    element?.scrollIntoView({ block: "start" })
+    element?.querySelector<HTMLElement>("[data-open]")?.focus({ preventScroll: true })
+  }
+
+  function arrive(next: Step, row?: number): void {
+    const before = step()
+    if (before.screen !== next.screen) scrolled.set(before.screen, window.scrollY)
+    setStep(next)
+    if (next.at !== undefined) reveal(next.at, row)
+    else if (before.screen !== next.screen) window.scrollTo(0, scrolled.get(next.screen) ?? 0)
+  }
+
+  function push(next: Step, row?: number): void {
+    history.pushState({ trail: next.trail }, "", addressOf(next))
+    arrive(next, row)
+  }
+
+  function fromAddress(state: unknown): Step {
+    const address = readAddress(location.hash)
+    const kept = (state as { readonly trail?: unknown } | null)?.trail
+    const trail = Array.isArray(kept) ? kept.filter((name): name is string => has(String(name))) : []
+    if (address.at !== undefined && !has(address.at)) return { screen: address.screen, trail }
+    return { ...address, trail }
+  }
+
+  window.addEventListener("popstate", (event) => arrive(fromAddress(event.state)))
+  // After the first rendering, when the rows are there to be shown.
+  queueMicrotask(() => arrive(fromAddress(history.state)))
+
+  return {
+    screen: () => step().screen,
+    show(screen) {
+      if (screen !== step().screen) push({ screen, trail: [] })
+    },
+    at: () => step().at,
+    trail: () => step().trail,
+    go(name, from, row) {
+      const trail = from === undefined || from === name ? [] : [...step().trail, from]
+      push({ screen: "worksheet", at: name, trail }, row)
+    },
+    pass(name) {
+      const { table, column } = tableAndColumn(name)
+      if (column !== undefined) setOpen(table, true)
+      setStep((was) => ({ ...was, at: table }))
+      document.querySelector(`[data-entry="${CSS.escape(table)}"]`)?.scrollIntoView({ block: "center" })
+    },
+    back(place) {
+      const { trail } = step()
+      const to = trail[place ?? trail.length - 1]
+      if (to === undefined) return
+      push({ screen: "worksheet", at: to, trail: trail.slice(0, place ?? trail.length - 1) })
+    },
+    forget: () => {
+      const { screen, at } = step()
+      const next: Step = at === undefined ? { screen, trail: [] } : { screen, at, trail: [] }
+      history.replaceState({ trail: [] }, "", addressOf(next))
+      setStep(next)
+    },
+    isOpen: (name) => open[name] ?? false,
+    toggle: (name) => setOpen(name, (was) => !was),
+    columnOpen: (table) => columns[table],
+    openColumn: (table, column, row) => reveal(`${table}.${column}`, row),
+    turnTo: (table, row) => setColumns(table, (open) => (open === undefined ? open : { ...open, row })),
+    closeColumn: (table) => setColumns(table, undefined),
+  }
+}

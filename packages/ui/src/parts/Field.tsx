@@ -1,0 +1,149 @@
+import { type EditResult, inWords, type MeasureId, type Problem } from "@pegbook/engine"
+import { createEffect, createSignal, createUniqueId, For, on, Show } from "solid-js"
+import { useSheet } from "../bridge/context.ts"
+import { en } from "../text/en.ts"
+
+interface FieldProps {
+  readonly label: string
+  /** What is in force, as shown; empty while blank. */
+  readonly text: string
+  readonly measure: MeasureId
+  readonly choices?: readonly string[] | undefined
+  readonly describedBy?: string | undefined
+  readonly commit: (typed: string) => EditResult
+}
+
+/** Where a value is typed in place: Enter or leaving the field puts it in force, Escape takes it back. */
+export function Field(props: FieldProps) {
+  const choices = () => (props.measure === "yes_no" ? [en.field.yes, en.field.no] : props.choices)
+  return (
+    <Show when={choices()} fallback={<TextField {...props} />}>
+      {(texts) => <ChoiceField {...props} choices={texts()} />}
+    </Show>
+  )
+}
+
+function TextField(props: FieldProps) {
+  const id = createUniqueId()
+  const [problem, setProblem] = createSignal<Problem>()
+  let field: HTMLInputElement | undefined
+  /** What was last refused, so that leaving the field does not refuse it a second time. */
+  let refused: string | undefined
+
+  function showInForce(): void {
+    refused = undefined
+    setProblem(undefined)
+    if (field !== undefined) field.value = props.text
+  }
+
+  function commit(): void {
+    if (field === undefined || field.value === refused) return
+    if (field.value === props.text) {
+      showInForce()
+      return
+    }
+    const { accepted, problems } = props.commit(field.value)
+    if (accepted) showInForce()
+    else {
+      refused = field.value
+      setProblem(problems[0])
+    }
+  }
+
+  createEffect(on(() => props.text, showInForce))
+
+  return (
+    <>
+      <input
+        ref={field}
+        class="field"
+        classList={{ "field-refused": problem() !== undefined }}
+        type="text"
+        inputmode={props.measure === "count" ? "numeric" : props.measure === "money" ? "decimal" : "text"}
+        enterkeyhint="done"
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        data-value={props.text}
+        aria-label={props.label}
+        aria-invalid={problem() !== undefined}
+        aria-describedby={problem() === undefined ? props.describedBy : `${id}-problem`}
+        onFocus={(event) => event.currentTarget.select()}
+        onBlur={commit}
+        onKeyDown={(event) => {
+          if (event.isComposing) return
+          if (event.key === "Enter") commit()
+          if (event.key === "Escape") showInForce()
+        }}
+      />
+      <Show when={problem()}>
+        {(wrong) => (
+          <FieldProblem id={`${id}-problem`} problem={wrong()} text={props.text} revert={showInForce} />
+        )}
+      </Show>
+    </>
+  )
+}
+
+function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }) {
+  const [problem, setProblem] = createSignal<Problem>()
+  const id = createUniqueId()
+  let field: HTMLSelectElement | undefined
+
+  function showInForce(): void {
+    setProblem(undefined)
+    if (field !== undefined) field.value = props.text
+  }
+
+  createEffect(on(() => props.text, showInForce))
+
+  return (
+    <>
+      <select
+        ref={field}
+        class="field"
+        data-value={props.text}
+        aria-label={props.label}
+        aria-invalid={problem() !== undefined}
+        aria-describedby={problem() === undefined ? props.describedBy : `${id}-problem`}
+        onChange={(event) => {
+          const { accepted, problems } = props.commit(event.currentTarget.value)
+          if (accepted) setProblem(undefined)
+          else setProblem(problems[0])
+        }}
+      >
+        <Show when={!props.choices.includes(props.text)}>
+          <option value={props.text}>{props.text === "" ? en.field.choose : props.text}</option>
+        </Show>
+        <For each={props.choices}>{(choice) => <option value={choice}>{choice}</option>}</For>
+      </select>
+      <Show when={problem()}>
+        {(wrong) => (
+          <FieldProblem id={`${id}-problem`} problem={wrong()} text={props.text} revert={showInForce} />
+        )}
+      </Show>
+    </>
+  )
+}
+
+function FieldProblem(props: {
+  readonly id: string
+  readonly problem: Problem
+  readonly text: string
+  readonly revert: () => void
+}) {
+  const sheet = useSheet()
+  // Where it is wrong is in plain sight.
+  const words = () => inWords({ ...props.problem, at: {} }, sheet.unitSystem())
+  return (
+    <div class="field-problem">
+      <p id={props.id} role="alert">
+        <strong>{words().says}</strong> {words().next}{" "}
+        {props.text === "" ? en.field.inForceBlank : en.field.inForce(props.text)}
+      </p>
+      <button type="button" class="plain" onClick={() => props.revert()}>
+        {en.field.revert}
+      </button>
+    </div>
+  )
+}

@@ -1,0 +1,36 @@
+import { Show } from "solid-js"
+import { useSession } from "../bridge/context.ts"
+import { en } from "../text/en.ts"
+
+/** What was just done, with its undo. It stays until it is dismissed, or something else is said. */
+export function NoticeBar() {
+  const session = useSession()
+  return (
+    <div role="status" aria-label={en.notices}>
+      <Show when={session.notice()}>
+        {(notice) => (
+          <div class="notice">
+            <p>{notice().text}</p>
+            <Show when={notice().undo}>
+              {(undo) => (
+                <button
+                  type="button"
+                  class="small main-action"
+                  onClick={() => {
+                    session.dismiss()
+                    undo()()
+                  }}
+                >
+                  {en.undo}
+                </button>
+              )}
+            </Show>
+            <button type="button" class="small" onClick={() => session.dismiss()}>
+              {en.dismiss}
+            </button>
+          </div>
+        )}
+      </Show>
+    </div>
+  )
+}

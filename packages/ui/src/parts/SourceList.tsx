@@ -1,0 +1,31 @@
+import type { Source } from "@pegbook/engine"
+import { For, Show } from "solid-js"
+import { en } from "../text/en.ts"
+
+/** All that is known of where a number comes from. */
+export function SourceList(props: { readonly sources: readonly Source[] }) {
+  return (
+    <ul class="sources">
+      <For each={props.sources}>
+        {(source) => (
+          <li>
+            <span class="tag">{en.sourceKinds[source.kind]}</span>{" "}
+            <Show when={source.origin === "memory" && source.kind !== "memory"}>
+              <span class="tag tag-memory">{en.row.fromMemory}</span>{" "}
+            </Show>
+            <span>
+              {[
+                source.title,
+                source.edition === undefined ? "" : en.detail.edition(source.edition),
+                source.place ?? "",
+              ]
+                .filter((text) => text !== "")
+                .join(", ")}
+            </span>
+            <Show when={source.note}>{(note) => <p class="quiet">{note()}</p>}</Show>
+          </li>
+        )}
+      </For>
+    </ul>
+  )
+}

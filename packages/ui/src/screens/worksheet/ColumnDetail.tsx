@@ -1,0 +1,80 @@
+import { Show } from "solid-js"
+import { useSheet, useWalk } from "../../bridge/context.ts"
+import { ProblemList } from "../../parts/ProblemList.tsx"
+import { SourceList } from "../../parts/SourceList.tsx"
+import { en } from "../../text/en.ts"
+import { HowItWasWorkedOut, Leaning, Part } from "./Detail.tsx"
+
+/** One column of a table: its formula, and how the chosen row was worked out. */
+export function ColumnDetail(props: {
+  readonly table: string
+  readonly column: string
+  readonly row: number
+  readonly rowCount: number
+  readonly close: () => void
+}) {
+  const sheet = useSheet()
+  const walk = useWalk()
+  const name = () => `${props.table}.${props.column}`
+  const view = () => sheet.entry(name())
+  const reading = () => view().readings?.[props.row - 1]
+  const was = () => sheet.movedAt(name()).find((one) => one.row === props.row)
+  const turn = (row: number) => walk.turnTo(props.table, row)
+
+  return (
+    <section class="column-detail" data-entry={name()} aria-label={view().label}>
+      <header class="column-head">
+        <h3 tabindex={-1} data-open>
+          {view().label} <span class="kind">{en.kinds[view().kind]}</span>
+        </h3>
+        <button type="button" class="plain" onClick={() => props.close()}>
+          {en.table.backToTable}
+        </button>
+      </header>
+      <p class="why">{view().why}</p>
+      <Show when={props.rowCount > 0}>
+        <div class="row-turner">
+          <button type="button" class="small" disabled={props.row <= 1} onClick={() => turn(props.row - 1)}>
+            {en.table.previousRow}
+          </button>
+          <p aria-live="polite">
+            {en.table.rowOf(props.row, props.rowCount)}:{" "}
+            <span class="value" data-value={reading()?.text ?? ""}>
+              {reading()?.text ?? en.row.noValue}
+            </span>
+            <Show when={was()}>
+              {(moved) => (
+                <span class="was">
+                  {" "}
+                  {en.moved.was}{" "}
+                  <span data-was={moved().old?.text ?? ""}>{moved().old?.text ?? en.row.blank}</span>
+                </span>
+              )}
+            </Show>
+          </p>
+          <button
+            type="button"
+            class="small"
+            disabled={props.row >= props.rowCount}
+            onClick={() => turn(props.row + 1)}
+          >
+            {en.table.nextRow}
+          </button>
+        </div>
+      </Show>
+      <Show when={view().problems.length > 0}>
+        <Part title={en.detail.problems}>
+          <ProblemList problems={view().problems} />
+        </Part>
+      </Show>
+      <HowItWasWorkedOut name={name()} title={en.detail.formula} row={props.row} />
+      <Leaning name={name()} row={props.row} />
+      <Part title={en.detail.sources}>
+        <SourceList sources={view().sources} />
+      </Part>
+      <p class="quiet detail-name">
+        {en.detail.name} <code>{name()}</code>
+      </p>
+    </section>
+  )
+}

@@ -1,0 +1,154 @@
+import type { EntryView } from "@pegbook/engine"
+import { createMemo, Show } from "solid-js"
+import { useSheet, useWalk } from "../../bridge/context.ts"
+import { Field } from "../../parts/Field.tsx"
+import { Mark } from "../../parts/Mark.tsx"
+import { en } from "../../text/en.ts"
+import { Detail } from "./Detail.tsx"
+import { fieldText, isField, rowModel, wasText } from "./row-model.ts"
+
+/** One entry of the sheet: one line, and its details while it is open. */
+export function Row(props: { readonly name: string }) {
+  const sheet = useSheet()
+  const walk = useWalk()
+  const view = createMemo(() => sheet.entry(props.name))
+  const model = createMemo(() => rowModel(view()))
+  const open = () => walk.isOpen(props.name)
+  const moved = () => sheet.movedAt(props.name)
+
+  return (
+    <li
+      class="row"
+      classList={{
+        "row-open": open(),
+        "row-moved": moved().length > 0,
+        "row-here": walk.at() === props.name,
+      }}
+      data-entry={props.name}
+      data-kind={view().kind}
+      data-state={view().state}
+      data-verdict={view().check?.verdict}
+    >
+      <div class="row-line">
+        <div class="row-what">
+          <button
+            type="button"
+            class="row-toggle"
+            data-open
+            id={`open-${props.name}`}
+            aria-expanded={open()}
+            aria-controls={open() ? `detail-${props.name}` : undefined}
+            onClick={() => walk.toggle(props.name)}
+          >
+            <span class="row-chevron" aria-hidden="true" />
+            <span>{view().label}</span>
+          </button>
+          <span class="kind" title={en.kindSays[view().kind]}>
+            {model().kind}
+          </span>
+        </div>
+
+        <div class="row-value">
+          <Show
+            when={isField(view())}
+            fallback={<Value view={view()} text={model().value} missing={model().missing} />}
+          >
+            <Field
+              label={view().label}
+              text={fieldText(view())}
+              measure={view().shape === "list" ? "text" : view().measure}
+              choices={view().choices}
+              describedBy={`how-${props.name}`}
+              commit={(typed) => sheet.edit(props.name, typed)}
+            />
+          </Show>
+          <Was view={view()} moved={moved()} />
+        </div>
+
+        <Show when={model().changed}>
+          {(changed) => (
+            <p class="row-changed">
+              <span class="tag tag-own">{changed().says}</span>{" "}
+              <button type="button" class="plain" onClick={() => sheet.restore(props.name)}>
+                {changed().putBack}
+              </button>
+            </p>
+          )}
+        </Show>
+
+        <div class="row-how" id={`how-${props.name}`}>
+          <span classList={{ formula: model().how.formula }}>{model().how.text}</span>
+        </div>
+
+        <div class="row-from">
+          <span>{model().from}</span>
+          <Show when={model().memory}>
+            {" "}
+            <span class="tag tag-memory">{en.row.fromMemory}</span>
+          </Show>
+        </div>
+      </div>
+
+      <Show when={open()}>
+        <div class="row-detail" id={`detail-${props.name}`}>
+          <Detail name={props.name} />
+        </div>
+      </Show>
+    </li>
+  )
+}
+
+function Value(props: { readonly view: EntryView; readonly text: string; readonly missing: string }) {
+  return (
+    <Show
+      when={props.view.check}
+      fallback={
+        <Show
+          when={props.text !== ""}
+          fallback={
+            <span class="missing" data-value="">
+              {props.missing}
+            </span>
+          }
+        >
+          <span class="value" data-value={props.text}>
+            {props.text}
+          </span>
+        </Show>
+      }
+    >
+      {(check) => (
+        <span class={`verdict verdict-${check().verdict}`}>
+          <Mark verdict={check().verdict} /> <span data-value={props.text}>{props.text}</span>
+          <Show when={props.view.reading}>
+            {(ratio) => (
+              <span class="ratio" data-ratio={ratio().text}>
+                {en.detail.ratio.toLowerCase()} {ratio().text}
+              </span>
+            )}
+          </Show>
+        </span>
+      )}
+    </Show>
+  )
+}
+
+/** What the value was before the last change. */
+function Was(props: {
+  readonly view: EntryView
+  readonly moved: ReturnType<ReturnType<typeof useSheet>["movedAt"]>
+}) {
+  return (
+    <Show when={props.moved.length > 0}>
+      <Show
+        when={props.view.shape !== "table"}
+        fallback={<span class="was">{en.moved.cells(props.moved.length)}</span>}
+      >
+        <span class="was">
+          {props.view.check === undefined ? en.moved.was : en.moved.ratioWas}{" "}
+          <span data-was={wasText(props.moved)}>{wasText(props.moved)}</span>
+        </span>
+      </Show>
+    </Show>
+  )
+}

@@ -1,0 +1,130 @@
+import type { UnitSystem } from "@pegbook/engine"
+import { createMemo, For, Show } from "solid-js"
+import { useSession, useSheet } from "../../bridge/context.ts"
+import { EntryLink } from "../../parts/EntryLink.tsx"
+import { KeptNote } from "../../parts/KeptNote.tsx"
+import { Mark } from "../../parts/Mark.tsx"
+import { ScenarioBox } from "../../parts/ScenarioBox.tsx"
+import type { Look } from "../../storage/preferences.ts"
+import { en } from "../../text/en.ts"
+import { standings } from "./standing.ts"
+
+const LOOKS: readonly Look[] = ["device", "light", "dark"]
+const SYSTEMS: readonly UnitSystem[] = ["us", "metric"]
+
+/** What a drawing says in its corner: which work this is, in which state, in which units, and how it stands. */
+export function TitleBlock() {
+  const sheet = useSheet()
+  const session = useSession()
+  function showGuide(): void {
+    session.prefer({ guideDismissed: false })
+    const title = document.getElementById("guide-title")
+    title?.scrollIntoView({ block: "center" })
+    title?.focus({ preventScroll: true })
+  }
+
+  return (
+    <section class="title-block" aria-label={en.block.label}>
+      <div class="block block-workbook">
+        <p class="block-caption">{en.block.workbook}</p>
+        <h1>{sheet.definition.title}</h1>
+        <p class="quiet">{sheet.definition.says}</p>
+      </div>
+      <div class="block block-scenario">
+        <p class="block-caption">{en.block.scenario}</p>
+        <ScenarioBox />
+      </div>
+      <fieldset class="block block-units">
+        <legend class="block-caption">{en.block.shownIn}</legend>
+        <div class="choices">
+          <For each={SYSTEMS}>
+            {(system) => (
+              <label class="choice">
+                <input
+                  type="radio"
+                  name="unit-system"
+                  value={system}
+                  checked={sheet.unitSystem() === system}
+                  onChange={() => sheet.showIn(system)}
+                />
+                <span>{en.systems[system]}</span>
+              </label>
+            )}
+          </For>
+        </div>
+        <LookChooser />
+      </fieldset>
+      <div class="block block-checks">
+        <p class="block-caption">{en.block.checks}</p>
+        <Checks />
+      </div>
+      <div class="block block-kept">
+        <p class="block-caption">{en.block.kept}</p>
+        <KeptNote />
+        <p class="actions">
+          <button type="button" class="plain" onClick={() => session.startAgain()}>
+            {en.startAgain}
+          </button>
+          <button type="button" class="plain" onClick={showGuide}>
+            {en.guide.show}
+          </button>
+        </p>
+      </div>
+    </section>
+  )
+}
+
+/** How many checks stand how, each a way to the first of them; and what is still blank. */
+function Checks() {
+  const sheet = useSheet()
+  const standing = createMemo(() => standings(sheet.checks.map(sheet.entry)))
+  const blank = createMemo(() => sheet.inputs.filter((name) => sheet.entry(name).state === "needs_entry"))
+  return (
+    <>
+      <Show when={standing().length > 0} fallback={<p class="quiet">{en.noChecks}</p>}>
+        <ul class="standing">
+          <For each={standing()}>
+            {(one) => (
+              <Show when={one.names[0]}>
+                {(first) => (
+                  <li>
+                    <EntryLink name={first()} class={`verdict verdict-${one.verdict}`}>
+                      <Mark verdict={one.verdict} /> {en.checkCount(one.verdict, one.names.length)}
+                      <span class="hidden-text">. {en.goToFirst(one.verdict)}</span>
+                    </EntryLink>
+                  </li>
+                )}
+              </Show>
+            )}
+          </For>
+        </ul>
+      </Show>
+      <Show when={blank()[0]}>
+        {(first) => (
+          <p>
+            <EntryLink name={first()}>{en.blankInputs(blank().length)}</EntryLink>
+          </p>
+        )}
+      </Show>
+    </>
+  )
+}
+
+/** Light, dark, or as the device has it. */
+function LookChooser() {
+  const session = useSession()
+  return (
+    <label class="look">
+      <span>{en.block.look}</span>
+      <select onChange={(event) => session.prefer({ look: event.currentTarget.value as Look })}>
+        <For each={LOOKS}>
+          {(look) => (
+            <option value={look} selected={session.preferences().look === look}>
+              {en.look[look]}
+            </option>
+          )}
+        </For>
+      </select>
+    </label>
+  )
+}

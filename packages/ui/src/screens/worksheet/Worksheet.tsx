@@ -1,0 +1,78 @@
+import { For, Show } from "solid-js"
+import { useSheet } from "../../bridge/context.ts"
+import { Guide } from "../../parts/Guide.tsx"
+import { en } from "../../text/en.ts"
+import { Row } from "./Row.tsx"
+import { SectionList } from "./SectionList.tsx"
+import { TitleBlock } from "./TitleBlock.tsx"
+
+/** All entries in the order of the work, set out as a calculation sheet. */
+export function Worksheet() {
+  const sheet = useSheet()
+  return (
+    <div class="worksheet">
+      <nav class="sections" aria-label={en.jump}>
+        <p class="block-caption">{en.sections}</p>
+        <SectionList />
+      </nav>
+      <div class="sheet">
+        <TitleBlock />
+        <CautionsFold />
+        <Guide />
+        <For each={sheet.definition.sections}>
+          {(section) => (
+            <section class="section" aria-labelledby={`section-${section.id}`}>
+              <header class="section-head">
+                <h2 id={`section-${section.id}`} tabindex={-1}>
+                  {section.title}
+                </h2>
+                <p class="quiet">{section.says}</p>
+              </header>
+              <div class="captions" aria-hidden="true">
+                <span>{en.columns.what}</span>
+                <span>{en.columns.value}</span>
+                <span>{en.columns.how}</span>
+                <span>{en.columns.from}</span>
+              </div>
+              <ul class="row-list">
+                <For each={section.entries}>{(entry) => <Row name={entry.name} />}</For>
+              </ul>
+            </section>
+          )}
+        </For>
+        <Show when={sheet.definition.cautions.length > 0}>
+          <section class="section" aria-labelledby="all-cautions">
+            <header class="section-head">
+              <h2 id="all-cautions">{en.cautionsTitle}</h2>
+            </header>
+            <ul class="cautions">
+              <For each={sheet.definition.cautions}>{(caution) => <li>{caution}</li>}</For>
+            </ul>
+          </section>
+        </Show>
+      </div>
+    </div>
+  )
+}
+
+/** The first caution in sight, the others a press away. */
+function CautionsFold() {
+  const sheet = useSheet()
+  return (
+    <Show when={sheet.definition.cautions[0]}>
+      {(first) => (
+        <aside class="cautions-fold" aria-label={en.cautionsTitle}>
+          <details>
+            <summary>
+              <strong>{en.cautionsTitle}.</strong> {first()}{" "}
+              <span class="fold-more">{en.cautionsAll(sheet.definition.cautions.length)}</span>
+            </summary>
+            <ul class="cautions">
+              <For each={sheet.definition.cautions}>{(caution) => <li>{caution}</li>}</For>
+            </ul>
+          </details>
+        </aside>
+      )}
+    </Show>
+  )
+}

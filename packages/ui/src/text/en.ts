@@ -1,0 +1,292 @@
+import type { EntryKind, SourceKind, UnitSystem, Verdict } from "@pegbook/engine"
+
+/** One of a thing or several of it: "1 number", "61 numbers". */
+function many(count: number, one: string, several: string): string {
+  return `${count.toLocaleString("en")} ${count === 1 ? one : several}`
+}
+
+const KINDS: Readonly<Record<EntryKind, string>> = {
+  input: "input",
+  figure: "figure",
+  formula: "formula",
+  column: "column",
+  solved: "solved",
+  check: "check",
+}
+
+const KIND_SAYS: Readonly<Record<EntryKind, string>> = {
+  input: "Yours to choose.",
+  figure: "A published or trade figure. You may put your own in its place.",
+  formula: "Worked out from other entries.",
+  column: "Worked out once for each row of its table.",
+  solved: "Found by a search, not by one formula.",
+  check: "One entry held against a limit.",
+}
+
+const SOURCE_KINDS: Readonly<Record<SourceKind, string>> = {
+  standard: "Standard",
+  handbook: "Handbook",
+  measured: "Measured",
+  geometry: "Geometry",
+  common_practice: "Common practice",
+  memory: "From memory",
+  user: "Your own",
+}
+
+const VERDICTS: Readonly<Record<Verdict, string>> = {
+  passes: "Passes",
+  near: "Near the limit",
+  fails: "Fails",
+  outside_table: "Outside the table",
+  needs_entry: "Needs an entry",
+  no_verdict: "No verdict",
+}
+
+/** After a number of checks: "1 fails", "3 fail". */
+const VERDICT_COUNTS: Readonly<Record<Verdict, readonly [one: string, several: string]>> = {
+  passes: ["passes", "pass"],
+  near: ["is near the limit", "are near the limit"],
+  fails: ["fails", "fail"],
+  outside_table: ["is outside the table", "are outside the table"],
+  needs_entry: ["needs an entry", "need an entry"],
+  no_verdict: ["has no verdict", "have no verdict"],
+}
+
+const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "Feet and inches", metric: "Metric" }
+
+/** Every word of the interface. Trade sentences come from the template, problems from the engine. */
+export const en = {
+  many,
+  product: "Pegbook",
+
+  screens: { label: "Screens", worksheet: "Worksheet", compare: "Compare" },
+  skip: "Skip to the worksheet",
+
+  columns: { what: "What it is", value: "Value", how: "How it was worked out", from: "Where from" },
+  kinds: KINDS,
+  kindSays: KIND_SAYS,
+  sourceKinds: SOURCE_KINDS,
+  verdicts: VERDICTS,
+  systems: SYSTEMS,
+
+  block: {
+    label: "This workbook",
+    workbook: "Workbook",
+    scenario: "Scenario",
+    shownIn: "Shown in",
+    checks: "Checks",
+    kept: "Kept",
+    look: "Look",
+  },
+  look: { device: "As the device", light: "Light", dark: "Dark" },
+
+  checkCount: (verdict: Verdict, count: number) => many(count, ...VERDICT_COUNTS[verdict]),
+  goToFirst: (verdict: Verdict) => `Go to the first that says: ${VERDICTS[verdict].toLowerCase()}`,
+  noChecks: "This workbook has no checks.",
+  blankInputs: (count: number) => `${many(count, "input is", "inputs are")} still blank`,
+
+  sections: "Sections",
+  jump: "Jump to a section",
+  entries: (count: number) => many(count, "entry", "entries"),
+  close: "Close",
+
+  search: {
+    label: "Find an entry",
+    placeholder: "Find an entry by name",
+    hint: "Press / to come here. Arrows choose, Enter goes.",
+    none: (words: string) => `Nothing is called “${words}”. Try one word of it.`,
+    found: (count: number) => `${many(count, "entry", "entries")} found`,
+  },
+
+  walk: {
+    label: "Where you came from",
+    back: (label: string) => `Back to ${label}`,
+    forget: "Forget the trail",
+  },
+
+  moved: {
+    count: (numbers: number) =>
+      numbers === 1 ? "1 number moved" : `${numbers.toLocaleString("en")} numbers moved`,
+    none: "No number moved.",
+    list: "List them",
+    hideList: "Hide the list",
+    next: "Next",
+    nextSays: "Next that moved",
+    previous: "Previous",
+    previousSays: "Previous that moved",
+    at: (place: number, of: number) => `${place} of ${of}`,
+    was: "was",
+    ratioWas: "ratio was",
+    nowSays: "now",
+    cells: (count: number) => many(count, "cell moved", "cells moved"),
+    row: (row: number) => `row ${row}`,
+    title: "What the last change moved",
+    old: "Old",
+    now: "New",
+  },
+
+  row: {
+    open: (label: string) => `${label}: details`,
+    blank: "blank",
+    noValue: "no value",
+    problem: "cannot be worked out",
+    needsEntry: "needs an entry",
+    overridden: "Your own value.",
+    changed: "Changed.",
+    putBack: (text: string) => `Put back ${text}`,
+    putBackBlank: "Make it blank again",
+    fromMemory: "from memory",
+    against: (demand: string, limit: string, sense: "at_most" | "at_least") =>
+      `${demand}, ${sense === "at_most" ? "at most" : "at least"} ${limit}`,
+    moreSources: (count: number) => `and ${count} more`,
+    asGiven: "As published",
+    yours: "Yours to choose",
+    accepts: (text: string) => `Yours: ${text}`,
+    searched: "Searched for",
+    noSource: "no source given",
+  },
+
+  detail: {
+    why: "Why",
+    formula: "Formula",
+    howManyRows: "How many rows",
+    withValues: "With values put in",
+    accepted: "Accepted",
+    typedAs: "Typed as",
+    readAs: "Read as",
+    original: "Template’s value",
+    published: "Published value",
+    leansOn: "Leans on",
+    leansOnNothing: "Nothing: it is given, not worked out.",
+    leanedOnBy: "What leans on it",
+    leanedOnByNothing: "Nothing leans on it.",
+    showAll: (count: number) => `Show all ${count}`,
+    sources: "Where from",
+    cautions: "Take care",
+    problems: "What is wrong",
+    name: "Name",
+    kind: "Kind",
+    ownValue: (label: string) => `Your own value for ${label}`,
+    ownValueSays: "Put your own in its place",
+    verdict: "Verdict",
+    ratio: "Ratio",
+    demand: "Demand",
+    limit: "Limit",
+    atMost: "must not be more than the limit",
+    atLeast: "must not be less than the limit",
+    advice: "What could be changed",
+    method: "Method",
+    objective: "Made best",
+    bound: "Proven limit",
+    provenBest: "No answer can be better.",
+    unmet: "Could not be satisfied",
+    edition: (edition: string) => `edition ${edition}`,
+  },
+
+  table: {
+    scroll: (label: string) => `${label}, table. Scrolls sideways.`,
+    rowHead: "Row",
+    hint: "Press a column’s title for its formula, or a value for that row’s working.",
+    openColumn: (label: string) => `${label}: this column’s formula`,
+    cell: (row: number, column: string, text: string) => `${text} (row ${row}, ${column})`,
+    rowOf: (row: number, of: number) => `Row ${row} of ${of}`,
+    previousRow: "Row before",
+    nextRow: "Row after",
+    showAllRows: (count: number) => `Show all ${count.toLocaleString("en")} rows`,
+    empty: "No rows.",
+    backToTable: "Close this column",
+    add: "Add a row",
+    putBack: "Put back the template’s rows",
+    remove: (row: number) => `Remove row ${row}`,
+    removeShort: "Remove",
+    cellLabel: (column: string, row: number) => `${column}, row ${row}`,
+    unfinished: (row: number, columns: readonly string[]) =>
+      `Not in force yet: row ${row} still needs ${columns.join(" and ")}.`,
+    rowsInForce: "The rows as they were are still in force.",
+    noneYet: "No rows yet.",
+  },
+
+  field: {
+    inForce: (text: string) => `Still in force: ${text}.`,
+    inForceBlank: "It is still blank.",
+    revert: "Put that back",
+    yes: "yes",
+    no: "no",
+    choose: "Choose…",
+  },
+
+  scenario: {
+    choose: "Scenario",
+    saveCopy: "Save a copy",
+    rename: "Rename",
+    remove: "Delete",
+    compare: "Compare",
+    copyTitle: "Name of the copy",
+    newTitle: "New name",
+    save: "Save",
+    cancel: "Cancel",
+    suggestion: (title: string) => `${title}, changed`,
+    saved: (title: string) => `Saved a copy. You are now working in “${title}”.`,
+    removed: (title: string) => `Deleted “${title}”.`,
+    backAgain: (title: string) => `“${title}” is back.`,
+    last: "The only scenario cannot be deleted.",
+    tooLong: "A name has 1 to 200 characters.",
+  },
+
+  compare: {
+    title: "Compare two scenarios",
+    left: "One",
+    right: "The other",
+    onlyOne:
+      "There is one scenario so far. Save a copy, change something in it, and the two can be put side by side here.",
+    sameScenario: "Both sides show the same scenario. Choose another on one side.",
+    inputs: "What was chosen differently",
+    results: "What follows from it",
+    checks: "Checks",
+    tables: "Tables",
+    noDifference: "There is no difference between the two.",
+    same: (count: number) => `${many(count, "other entry is", "other entries are")} the same in both.`,
+    by: "Difference",
+    what: "What",
+    rows: (count: number) => many(count, "row", "rows"),
+    ratio: (text: string) => `ratio ${text}`,
+  },
+
+  kept: {
+    saved: "Saved in this browser",
+    saving: "Saving…",
+    nothing: "Nothing to save yet",
+    denied:
+      "Not saved: this browser does not let pages keep anything. Your work lasts until this page is closed.",
+    full: "Not saved: the browser’s storage is full. Free some space; Pegbook keeps trying at every change.",
+    failed: (reason: string) => `Not saved: ${reason}. Pegbook keeps trying at every change.`,
+    unreadable: (reason: string, key: string) =>
+      `The workbook saved in this browser could not be read. ${reason} It is kept untouched under “${key}”, and a fresh workbook is open.`,
+    unreadableStays: (reason: string) =>
+      `Not saved: the workbook saved in this browser could not be read, and could not be moved aside. ${reason} It is left as it is.`,
+    notRead: (reason: string) => `The saved workbook was opened, but not all of it could be used: ${reason}`,
+    elsewhere:
+      "This workbook was changed in another tab. Reload this page to see it, or go on here to keep what is here.",
+  },
+
+  startAgain: "Start again from the template’s values",
+  startedAgain: (title: string) => `“${title}” is back to the template’s values.`,
+  undo: "Undo",
+  dismiss: "Dismiss",
+  notices: "Notices",
+
+  guide: {
+    title: "First time here?",
+    steps: [
+      "Fields with a blue edge are yours to choose. Change one, in feet and inches or in metric.",
+      "Every other number follows. Those that moved show what they were before.",
+      "Press a row to see its formula, why it exists and where it comes from. Press a name in it to walk on.",
+      "Save a copy before you try another size, then put the two side by side under Compare.",
+    ],
+    done: "Got it",
+    show: "Show the guide",
+  },
+
+  cautionsTitle: "Before you build",
+  cautionsAll: (count: number) => `Read all ${count} cautions`,
+} as const

@@ -1,0 +1,43 @@
+import type { Clock } from "../../src/storage/keeper.ts"
+import type { RecordStore } from "../../src/storage/store.ts"
+
+/** Records in memory. `refuse` makes every put fail with this error until it is set back. */
+export function memoryStore(records = new Map<string, unknown>()) {
+  const store = {
+    records,
+    puts: [] as unknown[],
+    refuse: undefined as Error | undefined,
+    get: async (key: string) => records.get(key),
+    async put(key: string, value: unknown) {
+      if (store.refuse !== undefined) throw store.refuse
+      store.puts.push(value)
+      records.set(key, structuredClone(value))
+    },
+  } satisfies RecordStore & Record<string, unknown>
+  return store
+}
+
+/** Time that passes only when told. */
+export function handClock() {
+  let waiting: (() => void) | undefined
+  const clock: Clock = {
+    after(_, run) {
+      waiting = run
+      return () => {
+        if (waiting === run) waiting = undefined
+      }
+    },
+  }
+  return {
+    clock,
+    pass() {
+      const run = waiting
+      waiting = undefined
+      run?.()
+    },
+  }
+}
+
+export function named(name: string): Error {
+  return Object.assign(new Error(`refused: ${name}`), { name })
+}
