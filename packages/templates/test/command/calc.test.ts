@@ -1,6 +1,6 @@
 import { spawn } from "node:child_process"
 import { expect, test } from "vitest"
-import { COMMAND, calcJson, file, pegbook, refuses } from "./run.ts"
+import { COMMAND, calcJson, file, pegbook, refuses, spawned } from "./run.ts"
 
 const T = "game-table-platform"
 
@@ -13,13 +13,13 @@ test("values are in SI units, whatever was typed", () => {
   expect(quantities.platform_length).toMatchObject({
     value: 4.8768,
     unit: "m",
-    text: "16'",
+    text: "16' 0\"",
     kind: "input",
   })
   expect(quantities.platform_diagonal).toMatchObject({
     value: 6.096,
     unit: "m",
-    text: "20'",
+    text: "20' 0\"",
     kind: "formula",
   })
   // 1 ft = 0.3048 m exactly (the international foot): 192 sq ft.
@@ -64,7 +64,7 @@ test("metric and feet are the same dimension, and --units changes what is read, 
   const values = (printed: typeof us): unknown[] =>
     Object.entries(printed.quantities).map(([name, { value }]) => [name, value])
   expect(values(metric)).toEqual(values(us))
-  expect(us.quantities.platform_length?.text).toContain("20'")
+  expect(us.quantities.platform_length?.text).toContain("20' 0\"")
   expect(metric.quantities.platform_length?.text).toMatch(/m$/)
 })
 
@@ -83,9 +83,18 @@ test("a table is read from a file", () => {
 test("the text has the sections in the order of the work, with label, name and value", () => {
   const { out, status } = pegbook("calc", T, ...SQUARED)
   expect(status).toBe(0)
-  expect(out).toMatch(/ {2}platform_diagonal +20'\n/)
+  expect(out).toMatch(/ {2}platform_diagonal +20' 0"\n/)
   expect(out).toMatch(/soil_bearing_check +(passes|near the limit|fails|outside the table)/)
   expect(out).not.toMatch(/[ \t]\n/)
+})
+
+test("in a process of its own it prints the same, and its exit status says whether it could", () => {
+  const calculated = spawned("calc", T, ...SQUARED, "--json")
+  expect(JSON.parse(calculated.out)).toEqual(calcJson(T, ...SQUARED))
+  expect(calculated).toMatchObject({ status: 0, err: "" })
+  const refused = spawned("calc", T, "--set", "platform_length=long")
+  expect(refused).toMatchObject({ status: 2, out: "" })
+  expect(refused.err).toMatch(/^pegbook: [^\n]+\n$/)
 })
 
 test("who reads may stop reading", async () => {
@@ -101,7 +110,7 @@ test("who reads may stop reading", async () => {
 })
 
 test("an unreadable value is refused in one line that says what is accepted", () => {
-  refuses(["calc", T, "--set", "platform_length=long"], "platform_length", "long", "ft")
+  refuses(["calc", T, "--set", "platform_length=long"], "platform_length", "long", "Type it like this")
   refuses(["calc", T, "--set", "platform_length="], "platform_length")
   refuses(["calc", T, "--set", "platform_length=-3 ft"], "platform_length", "-3 ft")
   refuses(["calc", T, "--set", "platform_length=12 kg"], "platform_length", "kg")

@@ -3,7 +3,8 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { fileURLToPath } from "node:url"
-import { expect, onTestFinished } from "vitest"
+import { expect, onTestFinished, vi } from "vitest"
+import { main } from "../../src/command/main.ts"
 
 export const COMMAND = fileURLToPath(new URL("../../../../tools/pegbook.mjs", import.meta.url))
 
@@ -13,8 +14,28 @@ export interface Ran {
   readonly err: string
 }
 
-/** Runs the headless command in a process of its own, as a person would. */
+/** Runs the headless command here: what it prints, and what its exit status would be. */
 export function pegbook(...args: string[]): Ran {
+  const written = { out: "", err: "" }
+  const keep =
+    (to: "out" | "err") =>
+    (part: unknown): boolean => {
+      written[to] += String(part)
+      return true
+    }
+  const spies = [
+    vi.spyOn(process.stdout, "write").mockImplementation(keep("out")),
+    vi.spyOn(process.stderr, "write").mockImplementation(keep("err")),
+  ]
+  try {
+    return { status: main(args), ...written }
+  } finally {
+    for (const spy of spies) spy.mockRestore()
+  }
+}
+
+/** Runs it in a process of its own, as a person would. */
+export function spawned(...args: string[]): Ran {
   const ran = spawnSync(process.execPath, [COMMAND, ...args], { encoding: "utf8", maxBuffer: 100_000_000 })
   return { status: ran.status, out: ran.stdout, err: ran.stderr }
 }

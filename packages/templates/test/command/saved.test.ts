@@ -22,7 +22,7 @@ test("two scenarios are compared, and differ as they were made to", () => {
   const path = saved()
   const { status, out } = pegbook("compare", path)
   expect(status).toBe(0)
-  expect(out).toMatch(/platform_length +16' +→ +12' +\(−4'\)|platform_length +16' +→ +12' +\(-4'\)/)
+  expect(out).toMatch(/platform_length +16' 0" +→ +12' 0" +\([−-]4' 0"\)/)
   expect(out).toMatch(/joist_count/)
   refuses(["compare", path, "Shorter", "Longer"], "Longer", "Shorter")
   refuses(["compare", demo().id], "two scenarios")

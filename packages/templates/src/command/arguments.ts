@@ -1,0 +1,76 @@
+import { parseArgs } from "node:util"
+import type { UnitSystem } from "@pegbook/engine"
+import { BadInput, oneLine, quoted } from "./bad-input.ts"
+
+/** What a command may be given besides its positionals. */
+export type OptionName = "set" | "table" | "units" | "json"
+
+export interface Given {
+  readonly positionals: readonly string[]
+  /** `--set name=value`, in the order given; a name given twice keeps its last value. */
+  readonly set: Readonly<Record<string, string>>
+  /** Paths given with `--table`. */
+  readonly tables: readonly string[]
+  readonly units?: UnitSystem
+  readonly json: boolean
+}
+
+const OPTIONS = {
+  set: { type: "string", multiple: true },
+  table: { type: "string", multiple: true },
+  units: { type: "string" },
+  json: { type: "boolean" },
+} as const
+
+/** How each option is written, for messages and the help. */
+export const OPTION_USAGE: Readonly<Record<OptionName, string>> = {
+  set: "[--set name=value]...",
+  table: "[--table file.json]...",
+  units: "[--units us|metric]",
+  json: "[--json]",
+}
+
+/** Reads a command's arguments; `usage` ends the line that says what was wrong. */
+export function readArguments(argv: readonly string[], allowed: readonly OptionName[], usage: string): Given {
+  const { values, positionals } = parse(argv, allowed, usage)
+  return {
+    positionals,
+    set: Object.fromEntries((values.set ?? []).map(readSetting)),
+    tables: values.table ?? [],
+    ...(values.units === undefined ? {} : { units: readUnits(values.units) }),
+    json: values.json ?? false,
+  }
+}
+
+function parse(argv: readonly string[], allowed: readonly OptionName[], usage: string) {
+  let parsed: ReturnType<typeof parseAll>
+  try {
+    parsed = parseAll(argv)
+  } catch (error) {
+    const reason = error instanceof Error ? oneLine(error.message).replace(/\. .*/, ".") : String(error)
+    throw new BadInput(`${reason} Write: ${usage}`)
+  }
+  const refused = Object.keys(parsed.values).find((name) => !allowed.some((option) => option === name))
+  if (refused !== undefined) throw new BadInput(`--${refused} is of no use here. Write: ${usage}`)
+  return parsed
+}
+
+function parseAll(argv: readonly string[]) {
+  return parseArgs({ args: [...argv], options: OPTIONS, allowPositionals: true, strict: true })
+}
+
+function readSetting(text: string): [name: string, typed: string] {
+  const at = text.indexOf("=")
+  const name = text.slice(0, Math.max(at, 0)).trim()
+  if (name === "") {
+    throw new BadInput(
+      `--set: ${quoted(text)} is not name=value. Write for example --set platform_length="20 ft".`,
+    )
+  }
+  return [name, text.slice(at + 1)]
+}
+
+function readUnits(text: string): UnitSystem {
+  if (text === "us" || text === "metric") return text
+  throw new BadInput(`--units: ${quoted(text)} is not accepted. Write --units us or --units metric.`)
+}

@@ -1,0 +1,62 @@
+import type { Book, TableView, Verdict } from "@pegbook/engine"
+import { aligned } from "./layout.ts"
+import { inOneLine, type Opened } from "./open.ts"
+import { valueInWords } from "./words.ts"
+
+/** More rows than anybody reads in a terminal: `why <table>` shows them all. */
+const ROWS_SHOWN = 40
+
+/** Verdicts under which what could be changed is said: the others have no numbers to say it with, or no need. */
+const ADVISED: ReadonlySet<Verdict> = new Set(["near", "fails", "outside_table"])
+
+/** A workbook as lines of text: sections in the order of the work, their entries aligned, tables under their names. */
+export function calcText({ book, problems }: Opened): string[] {
+  const lines = [`${book.definition.title} (${book.definition.id})`]
+  for (const section of book.sections) {
+    lines.push("", section.title)
+    const rows = section.entries.map(({ name }) => {
+      const view = book.entry(name)
+      const value =
+        view.shape === "table" ? rowsInWords(book.table(name).rowCount) : valueInWords(view, book.unitSystem)
+      return [view.label, name, view.changed ? `${value}  (changed)` : value]
+    })
+    const printed = aligned(rows)
+    section.entries.forEach(({ name }, index) => {
+      lines.push(printed[index] ?? "")
+      const view = book.entry(name)
+      if (view.shape === "table") lines.push(...tableLines(book.table(name), ROWS_SHOWN))
+      if (view.check !== undefined && ADVISED.has(view.check.verdict)) {
+        lines.push(...view.check.advice.map((advice) => `      ${advice}`))
+      }
+    })
+  }
+  lines.push(...problemLines(book, problems))
+  if (book.definition.cautions.length > 0) {
+    lines.push("", "Cautions", ...book.definition.cautions.map((caution) => `  ${caution}`))
+  }
+  return lines
+}
+
+export function rowsInWords(count: number): string {
+  return count === 1 ? "1 row" : `${count} rows`
+}
+
+/** A table's rows under its column names; what is beyond `most` rows is counted. */
+export function tableLines(table: TableView, most: number): string[] {
+  if (table.rowCount === 0) return []
+  const shown = Math.min(table.rowCount, most)
+  const head = table.columns.map(({ name }) => name.slice(table.name.length + 1))
+  const rows = Array.from({ length: shown }, (_, row) =>
+    table.columns.map(({ readings }) => readings?.[row]?.text ?? "—"),
+  )
+  const lines = aligned([head, ...rows], "      ")
+  return shown < table.rowCount
+    ? [...lines, `      … and ${rowsInWords(table.rowCount - shown)} more`]
+    : lines
+}
+
+function problemLines(book: Book, ofTheFile: Opened["problems"]): string[] {
+  const problems = [...ofTheFile, ...book.problems()]
+  if (problems.length === 0) return []
+  return ["", "Problems", ...problems.map((problem) => `  ${inOneLine(problem, book.unitSystem)}`)]
+}

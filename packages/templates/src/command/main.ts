@@ -1,0 +1,115 @@
+import { TEMPLATES } from "../index.ts"
+import { type Given, OPTION_USAGE, type OptionName, readArguments } from "./arguments.ts"
+import { BadInput, quoted } from "./bad-input.ts"
+import { calcJson } from "./calc-json.ts"
+import { calcText } from "./calc-text.ts"
+import { compare } from "./compare.ts"
+import { aligned } from "./layout.ts"
+import { open } from "./open.ts"
+import { why } from "./why.ts"
+
+interface Command {
+  readonly name: string
+  /** The positionals as they are written in the help. */
+  readonly takes: string
+  readonly least: number
+  readonly most: number
+  readonly options: readonly OptionName[]
+  readonly says: string
+  readonly run: (given: Given) => readonly string[]
+}
+
+const COMMANDS: readonly Command[] = [
+  {
+    name: "list",
+    takes: "",
+    least: 0,
+    most: 0,
+    options: [],
+    says: "the templates, one a line",
+    run: () =>
+      aligned(
+        TEMPLATES.map(({ id, title, says }) => [id, title, says]),
+        "",
+      ),
+  },
+  {
+    name: "calc",
+    takes: "<template-or-saved-file>",
+    least: 1,
+    most: 1,
+    options: ["set", "table", "units", "json"],
+    says: "every number of a workbook, in the order of the work",
+    run: (given) => {
+      const opened = open(given.positionals[0] ?? "", given)
+      return given.json ? [JSON.stringify(calcJson(opened), null, 2)] : calcText(opened)
+    },
+  },
+  {
+    name: "why",
+    takes: "<template-or-saved-file> <name>",
+    least: 2,
+    most: 2,
+    options: ["set", "table", "units"],
+    says: "why a number is what it is, down to what was entered",
+    run: (given) => why(open(given.positionals[0] ?? "", given).book, given.positionals[1] ?? ""),
+  },
+  {
+    name: "compare",
+    takes: "<saved-file> [scenario scenario]",
+    least: 1,
+    most: 3,
+    options: ["units"],
+    says: "what differs between two scenarios of a saved workbook",
+    run: (given) => compare(open(given.positionals[0] ?? "", given).book, given.positionals.slice(1)),
+  },
+  { name: "help", takes: "", least: 0, most: 0, options: [], says: "this page", run: help },
+]
+
+function usage(command: Command): string {
+  const options = command.options.map((option) => OPTION_USAGE[option])
+  return ["pegbook", command.name, command.takes, ...options].filter((part) => part !== "").join(" ")
+}
+
+function help(): string[] {
+  return [
+    "Pegbook works out a timber platform on the ground: every number, its formula and where it comes from.",
+    "",
+    ...COMMANDS.flatMap((command) => [usage(command), `    ${command.says}`]),
+    "",
+    '--set takes what a person would type, with its unit: --set platform_length="18 ft" --set joist_spacing=400mm',
+    '--table takes a JSON file: { "ground_levels": [ { "x": "0 ft", "y": "0 ft", "level": "-3 in" } ] }',
+    "Exit status: 0 when calculated, failing checks included; 2 when what was given cannot be used.",
+  ]
+}
+
+function answer(argv: readonly string[]): readonly string[] {
+  const [first = "help", ...rest] = argv
+  const asked = first === "--help" || first === "-h" ? "help" : first
+  const command = COMMANDS.find(({ name }) => name === asked)
+  if (command === undefined) {
+    const names = COMMANDS.map(({ name }) => name).join(", ")
+    throw new BadInput(`${quoted(first)} is no command. The commands are ${names}. Try: pegbook help`)
+  }
+  const given = readArguments(rest, command.options, usage(command))
+  const count = given.positionals.length
+  if (count < command.least || count > command.most) {
+    throw new BadInput(`${command.name} was given ${count} names. Write: ${usage(command)}`)
+  }
+  return command.run(given)
+}
+
+/**
+ * Runs the headless command. Prints the answer on standard output and returns the exit status 0; for bad input, prints
+ * one line on standard error and returns 2.
+ */
+export function main(argv: readonly string[]): number {
+  try {
+    process.stdout.write(`${answer(argv).join("\n")}\n`)
+    return 0
+  } catch (error) {
+    if (!(error instanceof BadInput)) throw error
+    process.stderr.write(`pegbook: ${error.message}\n`)
+    return 2
+  }
+}

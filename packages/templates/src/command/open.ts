@@ -1,0 +1,123 @@
+import { existsSync } from "node:fs"
+import {
+  type Book,
+  type BookDocument,
+  type Definition,
+  inWords,
+  nearNames,
+  openBook,
+  type Problem,
+  readDocument,
+  type UnitSystem,
+} from "@pegbook/engine"
+import { TEMPLATES, template } from "../index.ts"
+import type { Given } from "./arguments.ts"
+import { BadInput, quoted } from "./bad-input.ts"
+import { readJson } from "./read-file.ts"
+
+/** A workbook with what was given on the command line in it, and what was wrong with the file it came from. */
+export interface Opened {
+  readonly book: Book
+  readonly problems: readonly Problem[]
+}
+
+/** Opens a template by its id, or a saved workbook by its path, and applies `--units`, `--table` and `--set`. */
+export function open(source: string, given: Given): Opened {
+  const { definition, document } = find(source, given.units ?? "us")
+  const { book, problems } = openBook(definition, {
+    ...(document === undefined ? {} : { document }),
+    ...(given.units === undefined ? {} : { unitSystem: given.units }),
+  })
+  for (const path of given.tables) {
+    for (const [name, rows] of readTables(path)) {
+      accept(book.editTable(name, rows).problems, `--table ${quoted(path)}`, book)
+    }
+  }
+  if (Object.keys(given.set).length > 0) {
+    accept(book.editAll(given.set).problems, "--set", book)
+  }
+  return { book, problems }
+}
+
+function find(
+  source: string,
+  system: UnitSystem,
+): { readonly definition: Definition; readonly document?: BookDocument } {
+  const known = TEMPLATES.map(({ id }) => id)
+  const definition = known.includes(source) ? template(source) : undefined
+  if (definition !== undefined) return { definition }
+  if (!existsSync(source)) {
+    const meant = nearNames(source, known)
+    const next = meant.length > 0 ? `Did you mean ${meant.join(" or ")}?` : "Try: pegbook list."
+    throw new BadInput(
+      `${quoted(source)} is neither a template (${known.join(", ")}) nor the path of a saved workbook. ${next}`,
+    )
+  }
+  const { document, problems } = readDocument(readJson(source, "saved workbook"))
+  const [problem] = problems
+  if (document === undefined) {
+    const words = problem === undefined ? "it holds no workbook." : inOneLine(problem, system)
+    throw new BadInput(`saved workbook ${quoted(source)}: ${words}`)
+  }
+  const its = template(document.template)
+  if (its === undefined) {
+    const unknown = { code: "file_unknown_template", at: {}, template: document.template, known } as const
+    throw new BadInput(`saved workbook ${quoted(source)}: ${inOneLine(unknown, system)}`)
+  }
+  return { definition: its, document }
+}
+
+type Row = Readonly<Record<string, string>>
+
+/** The tables in a file: `{ "<table>": [ { "<column>": "<text with its unit>", … }, … ], … }`. */
+function readTables(path: string): [name: string, rows: readonly Row[]][] {
+  const what = "--table"
+  const shape = '{ "table_name": [ { "column": "3 ft", … }, … ] }'
+  const json = readJson(path, what)
+  if (!isObject(json)) {
+    throw new BadInput(`${what}: ${quoted(path)} does not hold one object. It should be like ${shape}.`)
+  }
+  return Object.entries(json).map(([name, rows]) => {
+    if (!Array.isArray(rows)) {
+      throw new BadInput(
+        `${what}: ${quoted(name)} in ${quoted(path)} is not a list of rows. It should be like ${shape}.`,
+      )
+    }
+    return [
+      name,
+      rows.map((row: unknown, index) =>
+        readRow(row, `${what}: row ${index + 1} of ${quoted(name)} in ${quoted(path)}`),
+      ),
+    ]
+  })
+}
+
+function readRow(row: unknown, where: string): Row {
+  if (!isObject(row)) throw new BadInput(`${where} is not an object. Write one text for each column.`)
+  return Object.fromEntries(
+    Object.entries(row).map(([column, cell]) => {
+      if (typeof cell !== "string" && typeof cell !== "number") {
+        throw new BadInput(
+          `${where}: ${quoted(column)} is neither text nor a number. Write for example "3 ft".`,
+        )
+      }
+      return [column, String(cell)]
+    }),
+  )
+}
+
+function isObject(json: unknown): json is Readonly<Record<string, unknown>> {
+  return typeof json === "object" && json !== null && !Array.isArray(json)
+}
+
+function accept(problems: readonly Problem[], where: string, book: Book): void {
+  const [problem] = problems
+  if (problem === undefined) return
+  throw new BadInput(`${where}: ${inOneLine(problem, book.unitSystem)}`)
+}
+
+/** A problem with its next step. */
+export function inOneLine(problem: Problem, system: UnitSystem): string {
+  const { says, next } = inWords(problem, system)
+  return `${says} ${next}`.trim()
+}

@@ -1,0 +1,26 @@
+import { timeEngine } from "./engine.ts"
+import { timePainted } from "./painted.ts"
+
+/** Prints how fast an edit is followed. `chromium`: a browser's path; without one, only the engine is timed. */
+export async function main(chromium: string | undefined): Promise<void> {
+  const { hyperFormula, decimal, straight } = timeEngine()
+  const ms = (time: number): string => `${time.toFixed(time < 1 ? 4 : 1)} ms`
+  const ratio = (time: number): string => `${Math.round(time / straight).toLocaleString("en")} ×`
+  console.log("An edit of the length, until all values are new (the demonstration workbook)")
+  console.log(`  straight-line code, main numbers only   ${ms(straight)}`)
+  console.log(
+    `  with HyperFormula                       ${ms(hyperFormula.edit)}   ${ratio(hyperFormula.edit)}`,
+  )
+  console.log(`  with the decimal graph                  ${ms(decimal.edit)}   ${ratio(decimal.edit)}`)
+  console.log(`  values that the last edit moved         ${hyperFormula.moved}`)
+  console.log(`  opening the workbook                    ${ms(hyperFormula.open)}`)
+  if (chromium === undefined) {
+    console.log("No Chromium was found, so painting was not timed.")
+    return
+  }
+  const { middle, worst } = await timePainted(chromium)
+  console.log("The same edit in the browser, until it is painted")
+  console.log(
+    `  middle ${ms(middle)}, worst ${ms(worst)}; ${(middle / hyperFormula.edit).toFixed(1)} × the engine's edit`,
+  )
+}

@@ -1,0 +1,65 @@
+import { mkdtempSync, rmSync } from "node:fs"
+import { tmpdir } from "node:os"
+import { join } from "node:path"
+import { type BrowserContext, chromium } from "playwright-core"
+import { expect, inject, onTestFinished } from "vitest"
+import { LAUNCH_ARGS } from "./launch.ts"
+import { WorkbookPage } from "./workbook-page.ts"
+
+declare module "vitest" {
+  export interface ProvidedContext {
+    address: string
+    chromium: string
+  }
+}
+
+export interface Opening {
+  readonly width?: number
+  readonly height?: number
+  /** Runs in the page before anything of its own. */
+  readonly before?: () => void
+}
+
+/**
+ * Opens Pegbook in a new browser with an empty profile. When the test ends the browser closes, and the test fails
+ * if the page complained on the console or asked any other address for anything.
+ */
+export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
+  const { width = 1280, height = 900, before } = opening
+  const profile = mkdtempSync(join(tmpdir(), "pegbook-profile-"))
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: inject("chromium"),
+    args: [...LAUNCH_ARGS],
+    viewport: { width, height },
+  })
+  const complaints = listen(context)
+  onTestFinished(async () => {
+    await context.close()
+    rmSync(profile, { recursive: true, force: true, maxRetries: 3 })
+    expect(complaints, "what the page complained of, or asked of others").toEqual([])
+  })
+  context.setDefaultTimeout(15_000)
+  if (before !== undefined) await context.addInitScript(before)
+
+  const page = context.pages()[0] ?? (await context.newPage())
+  await page.goto(inject("address"))
+  const workbook = new WorkbookPage(page)
+  await workbook.ready()
+  return workbook
+}
+
+/** Errors on the console, uncaught ones, and requests to anywhere but the address served. */
+function listen(context: BrowserContext): readonly string[] {
+  const complaints: string[] = []
+  const { origin } = new URL(inject("address"))
+  context.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text())
+  })
+  context.on("weberror", (error) => complaints.push(String(error.error())))
+  context.on("request", (request) => {
+    const url = new URL(request.url())
+    const ours = url.origin === origin || url.protocol === "data:" || url.protocol === "blob:"
+    if (!ours) complaints.push(`a request to ${url.href}`)
+  })
+  return complaints
+}

@@ -1,0 +1,125 @@
+import type { Locator, Page } from "playwright-core"
+import { expect } from "vitest"
+
+/** The worksheet as a person meets it: rows found by an entry's name, everything else by its role and words. */
+export class WorkbookPage {
+  constructor(readonly page: Page) {}
+
+  /** Resolves when the numbers are there. */
+  async ready(): Promise<void> {
+    await this.row("platform_length").waitFor()
+  }
+
+  /** An entry's row; for a column, its part of the table. */
+  row(name: string): Locator {
+    return this.page.locator(`[data-entry="${name}"]`).first()
+  }
+
+  /** The value shown, with its unit. */
+  async value(name: string): Promise<string> {
+    return (await this.row(name).locator("[data-value]").first().getAttribute("data-value")) ?? ""
+  }
+
+  async values(names: readonly string[]): Promise<Readonly<Record<string, string>>> {
+    const found: Record<string, string> = {}
+    for (const name of names) found[name] = await this.value(name)
+    return found
+  }
+
+  /** What the row says that the value was before the last change; undefined when it did not move. */
+  async was(name: string): Promise<string | undefined> {
+    const shown = this.row(name).locator("[data-was]").first()
+    return (await shown.count()) === 0 ? undefined : ((await shown.getAttribute("data-was")) ?? "")
+  }
+
+  /** How many numbers the page announces to have moved. */
+  async movedCount(): Promise<number> {
+    return Number(await this.page.locator("[data-moved-count]").first().getAttribute("data-moved-count"))
+  }
+
+  field(name: string): Locator {
+    return this.row(name).getByRole("textbox").first()
+  }
+
+  /** Types a value as a person does: choose the field, type over what is there, press Enter. */
+  async enter(name: string, text: string): Promise<void> {
+    const field = this.field(name)
+    await field.click()
+    await field.fill(text)
+    await field.press("Enter")
+  }
+
+  /** What the page says of the entry in the field, while it cannot be used. */
+  async complaint(name: string): Promise<string> {
+    return (await this.row(name).getByRole("alert").first().textContent()) ?? ""
+  }
+
+  /** Opens an entry's details, unless they are open. */
+  async open(name: string): Promise<void> {
+    const toggle = this.row(name).locator("[data-open]").first()
+    if ((await toggle.getAttribute("aria-expanded")) !== "true") await toggle.click()
+    expect(await toggle.getAttribute("aria-expanded")).toBe("true")
+  }
+
+  /** Presses the way from one entry to another that its details show, and arrives there. */
+  async walk(from: string, to: string): Promise<void> {
+    const link = this.row(from.split(".")[0] ?? from).locator(`a[href="#/worksheet/${to}"]`)
+    await link.first().click()
+    await this.page.waitForURL((url) => url.hash === `#/worksheet/${to}`)
+    await this.row(to).waitFor()
+  }
+
+  button(name: string | RegExp): Locator {
+    return this.page.getByRole("button", { name })
+  }
+
+  async saveCopy(title: string): Promise<void> {
+    await this.button("Save a copy").click()
+    await this.page.getByRole("textbox", { name: "Name of the copy" }).fill(title)
+    await this.page.getByRole("button", { name: "Save", exact: true }).click()
+    await this.page.getByText(`“${title}”`).first().waitFor()
+  }
+
+  /** The titles of all scenarios. */
+  async scenarios(): Promise<readonly string[]> {
+    return this.page.getByRole("combobox", { name: "Scenario" }).first().locator("option").allInnerTexts()
+  }
+
+  async showIn(system: "Feet and inches" | "Metric"): Promise<void> {
+    await this.page.getByRole("group", { name: "Shown in" }).getByText(system, { exact: true }).click()
+  }
+
+  async screen(name: "Worksheet" | "Compare"): Promise<void> {
+    const screens = this.page.getByRole("navigation", { name: "Screens" })
+    await screens.getByText(name, { exact: true }).click()
+  }
+
+  /** An entry's values in the two scenarios that are compared. */
+  async compared(name: string): Promise<readonly (string | null)[]> {
+    const line = this.page.locator(`[data-difference="${name}"]`)
+    return Promise.all(["left", "right"].map((side) => line.locator(`[data-side="${side}"]`).textContent()))
+  }
+
+  /** Waits until the page says that everything is kept. */
+  async saved(): Promise<void> {
+    await this.page.getByText("Saved in this browser").first().waitFor()
+  }
+
+  /** Reloads, as after closing the page and coming back. */
+  async reload(): Promise<void> {
+    await this.page.reload()
+    await this.ready()
+  }
+
+  /** By how much the page is wider than the window, in CSS pixels. */
+  async overflow(): Promise<number> {
+    return this.page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    )
+  }
+
+  /** What the keyboard is at. */
+  focused(): Locator {
+    return this.page.locator(":focus")
+  }
+}
