@@ -7,7 +7,7 @@ import { fixings } from "../parts/fixings.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
-import { limits } from "../parts/limits.ts"
+import { frost, limits } from "../parts/limits.ts"
 import { supportLoads } from "../parts/loads.ts"
 import { net } from "../parts/net.ts"
 import { sheets } from "../parts/sheets.ts"
@@ -17,6 +17,7 @@ import { stoneBeds } from "../parts/stone-beds.ts"
 import { supportLayout } from "../parts/supports.ts"
 import { tiles } from "../parts/tiles.ts"
 import { timber } from "../parts/timber.ts"
+import { treatment } from "../parts/treatment.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
 
@@ -31,6 +32,7 @@ export const gameTablePlatform: Definition = {
     size,
     ground,
     limits,
+    frost,
     skidLayout,
     supportLayout,
     supportLoads,
@@ -46,6 +48,7 @@ export const gameTablePlatform: Definition = {
     net,
     fixings,
     timber,
+    treatment,
     buildUp,
     heights,
     houseRules,

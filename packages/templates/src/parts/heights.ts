@@ -1,5 +1,6 @@
 import type { Section } from "@pegbook/engine"
 import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, STAIR_IRC, USER } from "../sources.ts"
+import { groundAt, groundFormula } from "./survey-between.ts"
 
 /**
  * How high the platform stands, all the way round, and the steps up to it. A template that takes this part
@@ -38,6 +39,7 @@ export const heights: Section = {
       measure: "count",
       value: "4",
     },
+    groundAt("edge_stations", "the edge"),
     {
       kind: "table",
       name: "edge_stations",
@@ -84,7 +86,7 @@ export const heights: Section = {
           why: "Level of the ground beside the platform there.",
           sources: [GEOMETRY],
           measure: "length",
-          formula: "ground_origin - x * ground_slope_length - y * ground_slope_width",
+          formula: groundFormula("edge_stations"),
         },
         {
           name: "height",
@@ -121,7 +123,7 @@ export const heights: Section = {
       why: "Steps stand at the middle of an end.",
       sources: [GEOMETRY],
       measure: "length",
-      formula: "ground_origin - platform_width / 2 * ground_slope_width",
+      formula: "INDEX(ends.ground; 1)",
     },
     {
       kind: "formula",
@@ -130,7 +132,7 @@ export const heights: Section = {
       why: "Steps stand at the middle of an end.",
       sources: [GEOMETRY],
       measure: "length",
-      formula: "ground_first_end - platform_length * ground_slope_length",
+      formula: "INDEX(ends.ground; 2)",
     },
     {
       kind: "formula",

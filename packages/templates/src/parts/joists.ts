@@ -44,7 +44,7 @@ export const joists: Section = {
       label: "Joist thickness, real",
       measure: "length",
       formula: dressed("joist_size", "thickness"),
-      why: "The narrow face. It decides where the end joists stand and how much wood a sheet's end has to lie on.",
+      why: "The narrow face. It decides where the end joists stand and how much wood lies under a seam.",
       sources: [PS_20],
     },
     {
@@ -94,10 +94,10 @@ export const joists: Section = {
       default: "16 in",
       least: "6 in",
       most: "32 in",
-      why: "Closer joists carry more and bend less, and cost more timber and screws. Sheets are made so that 12 in, 16 in and 24 in come out even.",
-      sources: [USER, practice("joists at 16 in under sheets")],
+      why: "Closer joists carry more and bend less, and cost more timber and screws. 12 in, 16 in and 24 in divide 4 ft and 8 ft evenly, which is what sheets are made for.",
+      sources: [USER, practice("joists at 16 in are usual")],
       cautions: [
-        "The spacing that your sheets and your load allow is the sheet maker's and the local code's to say.",
+        "The spacing that your surface and your load allow is its maker's and the local code's to say.",
       ],
     },
     {
@@ -140,7 +140,7 @@ export const joists: Section = {
           measure: "length",
           formula:
             "IF(ROW() = 1; joist_thickness / 2; IF(ROW() = joist_count; platform_length - joist_thickness / 2; (ROW() - 1) * joist_spacing))",
-          why: "The end joists stand flush with the ends; all others stand on even marks measured from the end, so that the sheets' seams fall on them.",
+          why: "The end joists stand flush with the ends; all others stand on even marks measured from the end, so that seams fall on them and screws run in straight lines.",
           sources: [GEOMETRY],
         },
         {
@@ -186,7 +186,7 @@ export const joists: Section = {
       label: "Spacing that makes all bays alike",
       measure: "length",
       formula: "(platform_length - joist_thickness) / (joist_count - 1)",
-      why: "An offer, not used unless you enter it: the same number of joists, spread evenly. Sheets then have to be cut to reach a joist.",
+      why: "An offer, not used unless you enter it: the same number of joists, spread evenly. Where there are sheets, they then have to be cut to reach a joist.",
       sources: [GEOMETRY],
     },
     {

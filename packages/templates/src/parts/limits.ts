@@ -6,14 +6,22 @@ import {
   DECK_EXEMPTION_CITY,
   DECK_EXEMPTION_COUNTY,
   DECK_HEIGHT_ONTARIO,
+  FROST_PRACTICE,
   GEOMETRY,
   GUARD_IRC,
   GUARD_ONTARIO,
   SHED_EXEMPTION_IBC,
   SHED_EXEMPTION_ONTARIO,
   STAIR_IRC,
+  USER,
   USER_AUTHORITY,
 } from "../sources.ts"
+import {
+  FROST_FREE_STANDING,
+  FROST_MINNESOTA,
+  FROST_ONTARIO,
+  GUARD_SLOPE_SOUTH_CAROLINA,
+} from "../sources-frame.ts"
 
 /** Figures of other places, shown so that a reader knows what to ask for. No check leans on them. */
 const elsewhere: readonly FigureEntry[] = [
@@ -89,7 +97,194 @@ const elsewhere: readonly FigureEntry[] = [
     measure: "length",
     value: "600 mm",
   },
+  {
+    kind: "figure",
+    name: "elsewhere_guard_reach_ontario",
+    label: "Elsewhere: ground that counts for a guard in Ontario",
+    why: "Measured out from the edge. The model house code takes 36 in.",
+    sources: [GUARD_ONTARIO],
+    measure: "length",
+    value: "1200 mm",
+  },
+  {
+    kind: "figure",
+    name: "elsewhere_guard_slope_south_carolina",
+    label: "Elsewhere: slope that needs a guard",
+    why: "South Carolina also asks for a guard where the ground within 36 in of the edge falls more steeply than this, however small the drop.",
+    sources: [GUARD_SLOPE_SOUTH_CAROLINA],
+    measure: "ratio",
+    value: "3/12",
+  },
+  {
+    kind: "figure",
+    name: "elsewhere_guard_slope_ontario",
+    label: "Elsewhere: slope that needs a guard in Ontario",
+    why: "Within 1.2 m of the edge.",
+    sources: [GUARD_ONTARIO],
+    measure: "ratio",
+    value: "1/2",
+  },
 ]
+
+/** Frost figures of other places. No check leans on them. */
+const frostElsewhere: readonly FigureEntry[] = [
+  {
+    kind: "figure",
+    name: "elsewhere_frost_area_ontario",
+    label: "Elsewhere: area let off the frost depth",
+    why: "Ontario lets a one-storey building that stands free off the frost depth up to this area, if it is low as well.",
+    sources: [FROST_ONTARIO],
+    measure: "area",
+    value: "55 m2",
+  },
+  {
+    kind: "figure",
+    name: "elsewhere_frost_height_ontario",
+    label: "Elsewhere: height let off the frost depth",
+    why: "Ontario measures it from the ground to the underside of the joists.",
+    sources: [FROST_ONTARIO],
+    measure: "length",
+    value: "600 mm",
+  },
+  {
+    kind: "figure",
+    name: "elsewhere_frost_area_connecticut",
+    label: "Elsewhere: light structure let off the frost depth",
+    why: "Connecticut's text names this area for light-framed structures, and lets off a deck that no house holds up.",
+    sources: [FROST_FREE_STANDING],
+    measure: "area",
+    value: "600 ft2",
+  },
+  {
+    kind: "figure",
+    name: "elsewhere_frost_depth_minnesota",
+    label: "Elsewhere: frost depth in a cold place",
+    why: "Minnesota's northern zone. Frost depths differ from county to county: ask for yours.",
+    sources: [FROST_MINNESOTA],
+    measure: "length",
+    value: "60 in",
+  },
+]
+
+/**
+ * Whether frost decides how deep the platform has to stand. Two separate questions, as the codes ask them: whether it
+ * hangs on a house, and how large and how high it is.
+ *
+ * Needs: platform_area, height_above_ground, surface_build_up, joist_depth, near_limit_share.
+ */
+export const frost: Section = {
+  id: "frost",
+  title: "Frost",
+  says: "Blocks on the surface rise and sink with the frost. Your place may allow that for a low platform that stands free.",
+  entries: [
+    {
+      kind: "input",
+      name: "frost_depth",
+      label: "Frost depth at your place",
+      why: "How deep the ground freezes. Blocks on the surface stand above it and will move; the figure shows how far off a footing would be.",
+      sources: [USER_AUTHORITY, FROST_PRACTICE],
+      cautions: [
+        "Surface blocks heave. Keep the platform clear of the house, on drained stone, and level it again in spring.",
+      ],
+      measure: "length",
+      default: null,
+      least: "0 in",
+      most: "20 ft",
+    },
+    {
+      kind: "input",
+      name: "buildings_touched",
+      label: "Buildings that it is fixed to",
+      why: "A platform that hangs on a house has to move with the house: it then needs footings below the frost.",
+      sources: [USER, FROST_FREE_STANDING],
+      measure: "count",
+      default: "0",
+      least: "0",
+      most: "10",
+    },
+    {
+      kind: "figure",
+      name: "buildings_touched_most",
+      label: "Buildings that it may be fixed to",
+      why: "None, for a platform on blocks.",
+      sources: [FROST_FREE_STANDING, FROST_PRACTICE],
+      measure: "count",
+      value: "0",
+    },
+    {
+      kind: "check",
+      name: "free_standing_check",
+      label: "Does it stand free?",
+      why: "The lightening for frost is for platforms that no building holds up.",
+      sources: [FROST_FREE_STANDING, FROST_PRACTICE],
+      measure: "count",
+      demand: "buildings_touched",
+      limit: "buildings_touched_most",
+      sense: "at_most",
+      advice: ["Keep a gap to the building, or have footings below the frost designed."],
+    },
+    {
+      kind: "input",
+      name: "frost_area_limit",
+      label: "Largest area let off the frost depth",
+      why: "Some codes let small structures stand above the frost. Ask yours for its area.",
+      sources: [USER_AUTHORITY, ASK_FIRST],
+      measure: "area",
+      default: null,
+      least: "1 ft2",
+    },
+    {
+      kind: "check",
+      name: "frost_area_check",
+      label: "Small enough to stand above the frost?",
+      why: "Holds the platform against the area that your place allows.",
+      sources: [USER_AUTHORITY],
+      measure: "area",
+      demand: "platform_area",
+      limit: "frost_area_limit",
+      sense: "at_most",
+      near: "near_limit_share",
+      advice: [
+        "Make the platform smaller than {frost_area_limit}, or have footings below the frost designed.",
+      ],
+    },
+    {
+      kind: "input",
+      name: "frost_height_limit",
+      label: "Greatest height let off the frost depth",
+      why: "Measured from the ground to the underside of the joists. Ask whether your place has such a limit.",
+      sources: [USER_AUTHORITY, ASK_FIRST],
+      measure: "length",
+      default: null,
+      least: "1 in",
+    },
+    {
+      kind: "formula",
+      name: "joist_underside_height",
+      label: "Underside of the joists above the lowest ground",
+      why: "The height that the frost rule asks about; not the one of the permit.",
+      sources: [GEOMETRY],
+      measure: "length",
+      formula: "height_above_ground - surface_build_up - joist_depth",
+    },
+    {
+      kind: "check",
+      name: "frost_height_check",
+      label: "Low enough to stand above the frost?",
+      why: "Holds the joists' underside against the height that your place allows.",
+      sources: [USER_AUTHORITY],
+      measure: "length",
+      demand: "joist_underside_height",
+      limit: "frost_height_limit",
+      sense: "at_most",
+      near: "near_limit_share",
+      advice: [
+        "The joists' underside is {joist_underside_height} above the lowest ground: lower the platform or have footings below the frost designed.",
+      ],
+    },
+    ...frostElsewhere,
+  ],
+}
 
 /** What the place allows: limits that the user's own authority decides, and the checks against them. */
 export const limits: Section = {
@@ -135,6 +330,15 @@ export const limits: Section = {
       formula: "area_limit / platform_width",
     },
     {
+      kind: "formula",
+      name: "area_margin",
+      label: "Area to spare",
+      measure: "area",
+      formula: "area_limit - platform_area",
+      why: "How much larger it could be. Below nothing: over the limit.",
+      sources: [ARITHMETIC],
+    },
+    {
       kind: "input",
       name: "height_limit",
       label: "Greatest height without further permission",
@@ -167,6 +371,15 @@ export const limits: Section = {
       sources: [ARITHMETIC],
       measure: "length",
       formula: "MAX(0; height_above_ground - height_limit)",
+    },
+    {
+      kind: "formula",
+      name: "height_margin",
+      label: "Height to spare",
+      measure: "length",
+      formula: "height_limit - height_above_ground",
+      why: "How much higher it could be at its lowest side. Below nothing: over the limit.",
+      sources: [ARITHMETIC],
     },
     {
       kind: "input",
@@ -212,6 +425,41 @@ export const limits: Section = {
       near: "near_limit_share",
       advice: [
         "The drop is {drop_within_reach}: plan a guard to your code, or lower the platform or raise the ground beside it until the drop is less.",
+      ],
+    },
+    {
+      kind: "formula",
+      name: "guard_margin",
+      label: "Drop to spare before a guard",
+      measure: "length",
+      formula: "guard_height_limit - drop_within_reach",
+      why: "Below nothing: a guard is needed.",
+      sources: [ARITHMETIC],
+    },
+    {
+      kind: "input",
+      name: "guard_slope_limit",
+      label: "Slope beside it that needs a guard",
+      why: "Some codes ask for a guard beside steep ground whatever the drop. Ask whether yours does, and write rise over run.",
+      sources: [USER_AUTHORITY, GUARD_SLOPE_SOUTH_CAROLINA, GUARD_ONTARIO],
+      measure: "ratio",
+      default: null,
+      least: "1/100",
+      most: "2",
+    },
+    {
+      kind: "check",
+      name: "guard_slope_check",
+      label: "Is the ground beside it too steep to go without a guard?",
+      why: "The steepest way down is taken, as it may lie beside any edge. Ground beyond the platform is taken to fall as it does below: look at it.",
+      sources: [USER_AUTHORITY],
+      measure: "ratio",
+      demand: "ground_steepness",
+      limit: "guard_slope_limit",
+      sense: "at_most",
+      near: "near_limit_share",
+      advice: [
+        "The ground falls at {ground_steepness}: grade it flatter beside the platform, or plan a guard to your code.",
       ],
     },
     {
