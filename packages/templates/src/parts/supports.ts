@@ -35,7 +35,7 @@ export const supportLayout: Section = {
       why: "How far a skid may span from stack to stack. Closer stacks share the load better and cost more digging.",
       sources: [USER, COMMON_PRACTICE],
       measure: "length",
-      default: "5 ft 6 in",
+      default: "5 ft 9 in",
       least: "18 in",
       most: "12 ft",
     },
