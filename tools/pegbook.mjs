@@ -3,7 +3,7 @@ import { existsSync } from "node:fs"
 import { join } from "node:path"
 import { root, setUp } from "./setup.mjs"
 
-if (!existsSync(join(root, "node_modules"))) setUp({ quiet: true })
+if (!existsSync(join(root, "node_modules", "tsx"))) setUp({ quiet: true })
 
 // npm runs scripts in the project's folder; a file named by the user is in theirs.
 if (process.env.npm_lifecycle_event === "pegbook" && process.env.INIT_CWD) process.chdir(process.env.INIT_CWD)

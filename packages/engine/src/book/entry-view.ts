@@ -1,6 +1,7 @@
 import type { CheckEntry, EntryKind, TableEntry } from "../definition/entry.ts"
 import type { SolverReport } from "../definition/solver.ts"
 import { printWithValues } from "../formula/print.ts"
+import type { GraphValue } from "../graph/graph.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
 import { printQuantity } from "../units/print-value.ts"
@@ -13,6 +14,9 @@ import type { Holding } from "./holding.ts"
 import { type Item, isList, isTyped } from "./outline.ts"
 import { limits, originalText } from "./typed.ts"
 import type { CheckView, EntryView, Reading, Working } from "./views.ts"
+
+/** Columns up to this long are written out value by value. */
+const MOST_WRITTEN_OUT = 24
 
 type ValueItem = Item & { readonly kind: "value" }
 
@@ -129,8 +133,20 @@ export class Viewer {
         ? undefined
         : (this.#holding.reading(value, own.entry.measure, this.#system)?.text ?? "—")
     }
-    if (this.#compiled.outline.get(used)?.kind === "column") return undefined
+    if (this.#compiled.outline.get(used)?.kind === "column") return this.#columnText(used)
     return this.reading(used)?.text ?? "—"
+  }
+
+  /** A whole column, as the values that a reader would add up by hand; the middle of a long one is left out. */
+  #columnText(name: string): string {
+    const values = this.#calculation.column(name)
+    const measureId = this.#measureOf(name)
+    const text = (value: GraphValue): string =>
+      this.#holding.reading(value, measureId, this.#system)?.text ?? "—"
+    if (values.length === 0) return "no rows"
+    if (values.length <= MOST_WRITTEN_OUT) return values.map(text).join("; ")
+    const first = values.slice(0, MOST_WRITTEN_OUT / 2).map(text)
+    return `${first.join("; ")}; … ${values.length} values`
   }
 
   #measureOf(id: string): MeasureId {

@@ -106,7 +106,7 @@ export type Rows =
       readonly solve: (given: SolverGiven) => Solution
     }
 
-/** Rows of a thing that there are many of: supports, joists, crossings. */
+/** Rows of a thing that there are many of: posts, pieces, crossings. */
 export interface TableEntry extends Described {
   readonly kind: "table"
   readonly rows: Rows

@@ -11,7 +11,7 @@ export type SourceKind =
 /** Where a number, a rule or a formula comes from. */
 export interface Source {
   readonly kind: SourceKind
-  /** Who says so, for a reader: title and body, e.g. "American Softwood Lumber Standard, PS 20". */
+  /** Who says so, for a reader: title and body, e.g. "NIST Special Publication 811". */
   readonly title: string
   readonly edition?: string
   /** Table, clause or page. */

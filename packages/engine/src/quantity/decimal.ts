@@ -13,3 +13,6 @@ export const Decimal = DecimalJs.clone({
 
 /** A decimal made by {@link Decimal}. */
 export type Decimal = DecimalJs
+
+/** How {@link Decimal} may round, e.g. `Decimal.ROUND_UP`. */
+export type DecimalRounding = DecimalJs.Rounding

@@ -48,6 +48,7 @@ test("the working shows the formula as written and with the values put in", () =
   expect(working?.formula).toBe("MAX(1; ROUNDUP(-ground / step; 0))")
   expect(working?.withValues).toContain(`4"`)
   expect(working?.withValues).toContain(`-5"`)
+  expect(book.working("block_count")?.withValues).toBe("SUM(1; 1; 2)")
   expect(book.working("fall")).toBeUndefined()
 })
 

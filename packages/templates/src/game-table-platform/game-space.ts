@@ -41,7 +41,7 @@ export const gameSpace: Section = {
       why: "From the table's end to the platform's edge. Players step back for a fast ball: ask the ones who will use it.",
       sources: [USER, COMMON_PRACTICE],
       measure: "length",
-      default: "5 ft",
+      default: "4 ft 6 in",
       least: "2 ft",
       most: "20 ft",
     },

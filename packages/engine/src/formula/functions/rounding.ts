@@ -1,5 +1,4 @@
-import type DecimalJs from "decimal.js"
-import { Decimal } from "../../quantity/decimal.ts"
+import { Decimal, type DecimalRounding } from "../../quantity/decimal.ts"
 import { type Application, writtenNumber } from "../application.ts"
 import { type ErrorCell, errorCell, onNumbers } from "../cell.ts"
 import { PLAIN_NUMBER, type ValueType } from "../value-type.ts"
@@ -85,7 +84,7 @@ function typeOfDigits(application: Application): ValueType {
   return PLAIN_NUMBER
 }
 
-function toDigits(value: Decimal, digits: Decimal | undefined, mode: DecimalJs.Rounding): Decimal {
+function toDigits(value: Decimal, digits: Decimal | undefined, mode: DecimalRounding): Decimal {
   const places = digits === undefined ? 0 : digits.clamp(-MOST_DIGITS, MOST_DIGITS).trunc().toNumber()
   if (places >= 0) return value.toDecimalPlaces(places, mode)
   const step = TEN.pow(-places)

@@ -2,7 +2,7 @@ import type { CheckView, Reading } from "@pegbook/engine"
 import { For, Show } from "solid-js"
 import { Mark } from "../../parts/Mark.tsx"
 import { en } from "../../text/en.ts"
-import { Part } from "./Detail.tsx"
+import { Part } from "./Part.tsx"
 
 /** The verdict with the numbers behind it, and what could be changed. */
 export function CheckDetail(props: { readonly check: CheckView; readonly reading: Reading | undefined }) {

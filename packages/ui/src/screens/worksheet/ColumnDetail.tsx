@@ -3,7 +3,8 @@ import { useSheet, useWalk } from "../../bridge/context.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
 import { en } from "../../text/en.ts"
-import { HowItWasWorkedOut, Leaning, Part } from "./Detail.tsx"
+import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
+import { Part } from "./Part.tsx"
 
 /** One column of a table: its formula, and how the chosen row was worked out. */
 export function ColumnDetail(props: {

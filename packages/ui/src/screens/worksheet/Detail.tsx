@@ -1,12 +1,12 @@
-import { For, type JSX, Show } from "solid-js"
+import { For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Field } from "../../parts/Field.tsx"
-import { FormulaText } from "../../parts/FormulaText.tsx"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
 import { en } from "../../text/en.ts"
 import { CheckDetail } from "./CheckDetail.tsx"
-import { LeanList } from "./LeanList.tsx"
+import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
+import { Part } from "./Part.tsx"
 import { fieldText, isField } from "./row-model.ts"
 import { SolverDetail } from "./SolverDetail.tsx"
 import { TableDetail } from "./TableDetail.tsx"
@@ -50,16 +50,6 @@ export function Detail(props: { readonly name: string }) {
         {en.detail.name} <code>{props.name}</code> · {en.kindSays[view().kind]}
       </p>
     </>
-  )
-}
-
-/** One titled part of an entry's details. */
-export function Part(props: { readonly title: string; readonly children: JSX.Element }) {
-  return (
-    <section class="part">
-      <h3>{props.title}</h3>
-      {props.children}
-    </section>
   )
 }
 
@@ -127,61 +117,5 @@ function Given(props: { readonly name: string }) {
         </dl>
       </Show>
     </>
-  )
-}
-
-/** The formula, and the same with values put in. */
-export function HowItWasWorkedOut(props: {
-  readonly name: string
-  readonly title: string
-  readonly row?: number
-}) {
-  const sheet = useSheet()
-  const working = () => sheet.working(props.name, props.row)
-  return (
-    <Show when={working()}>
-      {(worked) => (
-        <>
-          <Part title={props.title}>
-            <FormulaText
-              formula={worked().formula}
-              from={props.name}
-              table={sheet.entry(props.name).table}
-              row={props.row}
-            />
-          </Part>
-          <Part title={en.detail.withValues}>
-            <code class="formula" data-with-values>
-              {worked().withValues}
-            </code>
-          </Part>
-        </>
-      )}
-    </Show>
-  )
-}
-
-/** What it leans on and what leans on it; each a way to walk on. */
-export function Leaning(props: { readonly name: string; readonly row?: number }) {
-  const sheet = useSheet()
-  return (
-    <div class="leaning">
-      <Part title={en.detail.leansOn}>
-        <LeanList
-          names={sheet.leansOn(props.name)}
-          from={props.name}
-          row={props.row}
-          none={en.detail.leansOnNothing}
-        />
-      </Part>
-      <Part title={en.detail.leanedOnBy}>
-        <LeanList
-          names={sheet.leanedOnBy(props.name)}
-          from={props.name}
-          row={props.row}
-          none={en.detail.leanedOnByNothing}
-        />
-      </Part>
-    </div>
   )
 }

@@ -1,7 +1,7 @@
 import type { EntryView, SolverReport } from "@pegbook/engine"
 import { For, Show } from "solid-js"
 import { en } from "../../text/en.ts"
-import { Part } from "./Detail.tsx"
+import { Part } from "./Part.tsx"
 
 /** How a solver found its rows, how good its answer is proven to be, and what it could not satisfy. */
 export function SolverDetail(props: {
