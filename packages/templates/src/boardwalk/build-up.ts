@@ -27,15 +27,6 @@ export const buildUp: Section = {
     },
     {
       kind: "formula",
-      name: "ground_under_high",
-      label: "Highest ground under the walk",
-      why: "Where the air below is thinnest.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "ground_high",
-    },
-    {
-      kind: "formula",
       name: "rim_underside_height",
       label: "Underside of the stringers above the ground",
       why: "The stringers run through the air between the sleepers: this is what the wind can blow through.",

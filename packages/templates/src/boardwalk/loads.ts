@@ -8,7 +8,6 @@ const shared = adapt(supportLoadsOn(SLEEPERS_ON_STRIPS), {
   labels: { block_face_needed: "Underside of sleeper that the soil asks for" },
   whys: {
     support_load_max: "An inner sleeper carries most: it has neighbours on both sides.",
-    support_load_least: "An end sleeper carries least. A big difference means uneven sinking on soft ground.",
     block_face_needed: "The busiest sleeper's load over what the soil bears.",
     live_load:
       "The load that comes and goes: people, barrows. A walk that the public crowds onto is counted heavier than a family's deck (40 lb per square foot in one house code).",

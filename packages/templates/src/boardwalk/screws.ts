@@ -17,14 +17,14 @@ const boardCrossings: JointGroup = {
     {
       joint: "board on a ramp stringer",
       screw: "surface screws",
-      places: "ramp_crossing_count",
+      places: "SUM(ramps.crossings)",
       each: "screws_per_crossing",
       through: "board_thickness",
     },
     {
       joint: "tread board on a carriage",
       screw: "surface screws",
-      places: "step_crossing_count",
+      places: "SUM(flights.crossings)",
       each: "screws_per_crossing",
       through: "board_thickness",
     },

@@ -191,11 +191,10 @@ const adaptedBeds = adapt(stoneBeds, {
       "Where the ground falls away the stone stands proud. It must be held by an edging this high, or by soil banked against it.",
     stone_in_place: "All strips together, each with its own thickness.",
     stone_bed_margin_least: "So that the sleeper lies on stone that is held, not on its edge.",
-    stone_flat_estimate: "Strips times thickness, as a list made without the fall would count it.",
     stone_missed_by_flat: "Where the ground is low the strips get thicker than planned.",
   },
   defaults: { stone_bed_length: "52 in", stone_bed_width: "12 in" },
-  without: ["stone_bed_margin", "stone_bed_check"],
+  without: ["stone_bed_check"],
 })
 
 /** The stone in the trenches, and what to order. */
@@ -207,22 +206,13 @@ export const strips: Section = {
   entries: [
     ...adaptedBeds.entries,
     {
-      kind: "formula",
-      name: "stone_bed_margin",
-      label: "Stone beyond the sleeper",
-      why: "On the narrower side, each way.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "MIN(stone_bed_length - sleeper_length; stone_bed_width - sleeper_thickness) / 2",
-    },
-    {
       kind: "check",
       name: "stone_bed_check",
       label: "Is the strip bigger than the sleeper?",
-      why: "A sleeper at the edge of its strip tips.",
+      why: "A sleeper at the edge of its strip tips. On the narrower side, each way.",
       sources: [COMMON_PRACTICE],
       measure: "length",
-      demand: "stone_bed_margin",
+      demand: "MIN(stone_bed_length - sleeper_length; stone_bed_width - sleeper_thickness) / 2",
       limit: "stone_bed_margin_least",
       sense: "at_least",
       advice: ["Make the strip at least {stone_bed_margin_least} bigger than the sleeper on every side."],

@@ -47,7 +47,6 @@ const boards: Section = adapt(boardsOn(BOARDS_ON_STRINGERS), {
     board_overhang: "Boards beyond the walk's ends",
     board_end_overhang: "Boards beyond the walk's sides",
     board_cover_width: "Length to cover",
-    board_rows_width: "Length of all rows, whole boards",
     board_row_length: "Length of a row, across the walk",
   },
   whys: {
@@ -55,7 +54,6 @@ const boards: Section = adapt(boardsOn(BOARDS_ON_STRINGERS), {
     board_end_overhang:
       "Mind the lengths sold: an inch at each side may take one board less out of each length.",
     board_cover_width: "The walk, and the overhang at both of its ends.",
-    board_rows_width: "What the rows cover along the walk if no board is sawn narrower.",
   },
   defaults: {
     board_gap: "1/4 in",

@@ -1,5 +1,5 @@
 import type { Section } from "@pegbook/engine"
-import { ARITHMETIC, GEOMETRY, STATICS, USER } from "../sources.ts"
+import { ARITHMETIC, GEOMETRY, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 
 /**
@@ -35,15 +35,6 @@ export const house: Section = {
       most: "20 m",
     },
     {
-      kind: "formula",
-      name: "house_margin",
-      label: "Floor beyond the base, each side",
-      why: "The narrower of the two directions.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "MIN(platform_length - house_length; platform_width - house_width) / 2",
-    },
-    {
       kind: "figure",
       name: "house_margin_least",
       label: "Least floor beyond the base",
@@ -56,10 +47,10 @@ export const house: Section = {
       kind: "check",
       name: "house_fit_check",
       label: "Does the greenhouse fit?",
-      why: "A base that hangs over the edge rocks, and its glass cracks.",
+      why: "A base that hangs over the edge rocks, and its glass cracks. The narrower of the two directions counts, each side.",
       sources: [GEOMETRY],
       measure: "length",
-      demand: "house_margin",
+      demand: "MIN(platform_length - house_length; platform_width - house_width) / 2",
       limit: "house_margin_least",
       sense: "at_least",
       advice: ["Make the floor at least {floor_length_wanted} by {floor_width_wanted}."],
@@ -98,15 +89,6 @@ export const house: Section = {
       most: "200 kN",
     },
     {
-      kind: "formula",
-      name: "house_load",
-      label: "That weight, spread over the floor",
-      why: "For the loads it counts as spread evenly. Under the walls it is more: keep a joist or a bearer below them.",
-      sources: [STATICS],
-      measure: "pressure",
-      formula: "house_weight / platform_area",
-    },
-    {
       kind: "figure",
       name: "floor_own_load",
       label: "Weight of the floor itself",
@@ -119,10 +101,10 @@ export const house: Section = {
       kind: "formula",
       name: "dead_load_needed",
       label: "Weight that always lies there",
-      why: "The floor and the greenhouse together.",
+      why: "The floor, and the greenhouse spread evenly over it. Under the walls it is more: keep a joist or a bearer below them.",
       sources: [ARITHMETIC],
       measure: "pressure",
-      formula: "house_load + floor_own_load",
+      formula: "house_weight / platform_area + floor_own_load",
     },
     {
       kind: "check",

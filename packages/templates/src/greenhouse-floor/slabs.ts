@@ -29,7 +29,6 @@ export const slabs: Section = {
       block_courses_limit: "Most slabs on top of one another",
       block_count: "Slabs",
       block_courses_max: "Slabs on top of one another",
-      stack_height_max: "Tallest support",
       stack_slenderness_most: "Height of loose slabs, times their width",
       stack_height_limit: "Tallest support that stands safely",
       stack_height_check: "Are the supports squat enough?",
@@ -46,7 +45,6 @@ export const slabs: Section = {
         "One: the stone takes up the fall of the ground. More: slabs are stacked before stone is built up.",
       block_count: "The slabs of every support, added up.",
       block_courses_max: "At the low side.",
-      stack_height_max: "Loose slabs on top of one another tip when the ground moves.",
       stack_slenderness_most: "Slabs that only lie on one another are kept this squat.",
     },
     defaults: {
@@ -55,7 +53,7 @@ export const slabs: Section = {
       block_height: "50 mm",
       block_courses_limit: "1",
     },
-    without: ["block_count_flat", "blocks_missed_by_flat"],
+    without: ["blocks_missed_by_flat"],
   }),
   title: "Slabs",
   says: "How many slabs, how large their face is, and what they weigh.",
@@ -65,11 +63,9 @@ export const slabs: Section = {
 export const slabBeds: Section = {
   ...adapt(stoneBeds, {
     labels: {
-      stone_bed_margin: "Stone beyond the slab",
       stone_bed_margin_least: "Least stone beyond the slab",
       stone_bed_check: "Is the bed bigger than the slab?",
       cover_stone_depth: "Loose drainage stone under the floor",
-      cover_stone_volume: "Drainage stone, loose",
     },
     whys: {
       stone_bed_length:

@@ -9,7 +9,7 @@ import { supportLayoutUnder } from "../parts/supports.ts"
 export const pads: Section = {
   ...adapt(blocks, {
     defaults: { block_height: "2 in", block_courses_limit: "1" },
-    without: ["block_count_flat", "blocks_missed_by_flat"],
+    without: ["blocks_missed_by_flat"],
     labels: {
       block_length: "Length of a pad",
       block_width: "Width of a pad",
@@ -20,7 +20,6 @@ export const pads: Section = {
       block_courses_limit: "Most pads on top of one another",
       block_count: "Pads",
       block_courses_max: "Pads on top of one another",
-      stack_height_max: "Tallest support",
       stack_slenderness_most: "Height of loose pads, times their width",
       stack_height_limit: "Tallest support that stands safely",
       stack_height_check: "Are the supports squat enough?",
@@ -37,7 +36,6 @@ export const pads: Section = {
         "One: the stone takes up the fall of the ground. More: pads are stacked before stone is built up.",
       block_count: "The pads of every support, added up.",
       block_courses_max: "At the low side.",
-      stack_height_max: "Loose pads on top of one another tip when somebody jumps or the ground moves.",
       stack_slenderness_most: "Pads that only lie on one another are kept this squat.",
     },
   }),
@@ -49,7 +47,6 @@ export const pads: Section = {
 export const padBeds: Section = {
   ...adapt(stoneBeds, {
     labels: {
-      stone_bed_margin: "Stone beyond the pad",
       stone_bed_margin_least: "Least stone beyond the pad",
       stone_bed_check: "Is the bed bigger than the pad?",
     },

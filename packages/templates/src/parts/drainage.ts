@@ -4,9 +4,8 @@ import { COMMON_PRACTICE, GEOMETRY, SURFACE_DRAINAGE, USER } from "../sources.ts
 /**
  * Where rain goes, and the air that keeps the timber dry.
  *
- * Needs: underside_level, ground_under_high (the highest ground or stone under the timber), rim_underside_height (from
- * there to the underside of the rims), platform_perimeter, platform_area, near_limit_share. Timber that lies on stone all
- * along has no air under it: such a template leaves air_gap_least out.
+ * Needs: rim_underside_height (from the highest ground or stone under the platform to the underside of the rims),
+ * platform_perimeter, near_limit_share.
  */
 export const drainage: Section = {
   id: "drainage",
@@ -76,24 +75,6 @@ export const drainage: Section = {
       ],
     },
     {
-      kind: "formula",
-      name: "air_gap_least",
-      label: "Least air under the lowest timber",
-      why: "Between the highest ground or stone under the platform and the lowest timber. A hump in the middle takes the air that the corners have.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "underside_level - ground_under_high",
-    },
-    {
-      kind: "formula",
-      name: "air_gap_joists",
-      label: "Least air under the joists and rims",
-      why: "Above what lies highest under them: what the wind can blow through.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "rim_underside_height",
-    },
-    {
       kind: "figure",
       name: "air_gap_joists_least",
       label: "Least air to leave under joists",
@@ -109,7 +90,7 @@ export const drainage: Section = {
       why: "Wood that dries after each rain lasts; wood that stays damp does not.",
       sources: [COMMON_PRACTICE],
       measure: "length",
-      demand: "air_gap_joists",
+      demand: "rim_underside_height",
       limit: "air_gap_joists_least",
       sense: "at_least",
       near: "near_limit_share",
@@ -135,25 +116,7 @@ export const drainage: Section = {
       why: "For information: the least air gap all the way round, as much of it as is open.",
       sources: [GEOMETRY],
       measure: "area",
-      formula: "platform_perimeter * MAX(0; air_gap_joists) * vent_open_share",
-    },
-    {
-      kind: "formula",
-      name: "vent_height_per_edge",
-      label: "Opening for each length of edge",
-      why: "The same as a height: so many inches of opening along every foot.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "vent_area / platform_perimeter",
-    },
-    {
-      kind: "formula",
-      name: "vent_share",
-      label: "Opening as a share of the floor",
-      why: "Rules for closed crawl spaces are written as such a share. An open edge is far above them.",
-      sources: [GEOMETRY],
-      measure: "share",
-      formula: "vent_area / platform_area",
+      formula: "platform_perimeter * MAX(0; rim_underside_height) * vent_open_share",
     },
   ],
 }

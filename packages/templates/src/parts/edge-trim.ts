@@ -88,15 +88,6 @@ export const edgeTrim: Section = {
       ],
     },
     {
-      kind: "formula",
-      name: "kerb_height",
-      label: "Top of the kerb above the boards",
-      why: "The packer and the timber on it.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "kerb_packer_height + edge_board_thickness",
-    },
-    {
       kind: "figure",
       name: "kerb_gap_most",
       label: "Most opening under a kerb",

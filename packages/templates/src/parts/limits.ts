@@ -1,4 +1,4 @@
-import type { FigureEntry, Section } from "@pegbook/engine"
+import type { Column, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
 import {
   ARITHMETIC,
   ASK_FIRST,
@@ -23,148 +23,182 @@ import {
   GUARD_SLOPE_SOUTH_CAROLINA,
 } from "../sources-frame.ts"
 
-/** Figures of other places, shown so that a reader knows what to ask for. No check leans on them. */
-const elsewhere: readonly FigureEntry[] = [
+/** A figure of another place: what it is of, where it holds, the figure, what to mind, and who says so. */
+interface Elsewhere {
+  readonly what: string
+  readonly place: string
+  readonly figure: string
+  readonly mind: string
+  readonly source: Source
+}
+
+const AREAS: readonly Elsewhere[] = [
   {
-    kind: "figure",
-    name: "elsewhere_deck_area_california",
-    label: "Elsewhere: area of a free-standing deck",
-    why: "One Californian city asks for a permit above this, and for any deck more than 30 in high, attached to a house or serving its exit door. Ask for your own place's figure.",
-    sources: [DECK_EXEMPTION_CITY],
-    measure: "area",
-    value: "200 ft2",
+    what: "free-standing deck",
+    place: "one Californian city",
+    figure: "200 ft2",
+    mind: "a permit also for any deck more than 30 in high, attached to a house or serving its exit door",
+    source: DECK_EXEMPTION_CITY,
   },
   {
-    kind: "figure",
-    name: "elsewhere_shed_area_ibc",
-    label: "Elsewhere: area of a small building",
-    why: "The model code for buildings other than houses names this area for sheds and the like. Ask whether a platform counts as one.",
-    sources: [SHED_EXEMPTION_IBC],
-    measure: "area",
-    value: "120 ft2",
+    what: "small building",
+    place: "model code for buildings other than houses",
+    figure: "120 ft2",
+    mind: "for sheds and the like: ask whether a platform counts as one",
+    source: SHED_EXEMPTION_IBC,
   },
   {
-    kind: "figure",
-    name: "elsewhere_shed_area_ontario",
-    label: "Elsewhere: area of a storage shed",
-    why: "Ontario's larger area is for storage sheds only; a platform to play or sit on is not one.",
-    sources: [SHED_EXEMPTION_ONTARIO],
-    measure: "area",
-    value: "15 m2",
+    what: "storage shed",
+    place: "Ontario",
+    figure: "15 m2",
+    mind: "for storage only; a platform to play or sit on is not one",
+    source: SHED_EXEMPTION_ONTARIO,
   },
   {
-    kind: "figure",
-    name: "elsewhere_building_area_ontario",
-    label: "Elsewhere: area of any other structure",
-    why: "Ontario's ordinary threshold. The use decides which of the two areas holds, so say what it is for when you ask.",
-    sources: [BUILDING_THRESHOLD_ONTARIO],
-    measure: "area",
-    value: "10 m2",
+    what: "any other structure",
+    place: "Ontario",
+    figure: "10 m2",
+    mind: "the use decides which of Ontario's two areas holds: say what it is for when you ask",
+    source: BUILDING_THRESHOLD_ONTARIO,
   },
   {
-    kind: "figure",
-    name: "elsewhere_deck_height_county",
-    label: "Elsewhere: height of a deck",
-    why: "One county in Washington State measures down to the lowest ground within 6 ft of the deck. Ask from where your place measures.",
-    sources: [DECK_EXEMPTION_COUNTY],
-    measure: "length",
-    value: "30 in",
+    what: "let off the frost depth",
+    place: "Ontario",
+    figure: "55 m2",
+    mind: "one storey, standing free, and low as well",
+    source: FROST_ONTARIO,
   },
   {
-    kind: "figure",
-    name: "elsewhere_deck_height_ontario",
-    label: "Elsewhere: height of a deck in Ontario",
-    why: "Several Canadian cities ask for a permit above this height.",
-    sources: [DECK_HEIGHT_ONTARIO],
-    measure: "length",
-    value: "600 mm",
-  },
-  {
-    kind: "figure",
-    name: "elsewhere_guard_height_irc",
-    label: "Elsewhere: drop that needs a guard",
-    why: "The model house code asks for a guard where the drop within 3 ft of the edge is more than this.",
-    sources: [GUARD_IRC],
-    measure: "length",
-    value: "30 in",
-  },
-  {
-    kind: "figure",
-    name: "elsewhere_guard_height_ontario",
-    label: "Elsewhere: drop that needs a guard in Ontario",
-    why: "Also where the ground within 1.2 m falls away more than one in two.",
-    sources: [GUARD_ONTARIO],
-    measure: "length",
-    value: "600 mm",
-  },
-  {
-    kind: "figure",
-    name: "elsewhere_guard_reach_ontario",
-    label: "Elsewhere: ground that counts for a guard in Ontario",
-    why: "Measured out from the edge. The model house code takes 36 in.",
-    sources: [GUARD_ONTARIO],
-    measure: "length",
-    value: "1200 mm",
-  },
-  {
-    kind: "figure",
-    name: "elsewhere_guard_slope_south_carolina",
-    label: "Elsewhere: slope that needs a guard",
-    why: "South Carolina also asks for a guard where the ground within 36 in of the edge falls more steeply than this, however small the drop.",
-    sources: [GUARD_SLOPE_SOUTH_CAROLINA],
-    measure: "ratio",
-    value: "3/12",
-  },
-  {
-    kind: "figure",
-    name: "elsewhere_guard_slope_ontario",
-    label: "Elsewhere: slope that needs a guard in Ontario",
-    why: "Within 1.2 m of the edge.",
-    sources: [GUARD_ONTARIO],
-    measure: "ratio",
-    value: "1/2",
+    what: "light structure let off the frost depth",
+    place: "Connecticut",
+    figure: "600 ft2",
+    mind: "also lets off a deck that no house holds up",
+    source: FROST_FREE_STANDING,
   },
 ]
 
-/** Frost figures of other places. No check leans on them. */
-const frostElsewhere: readonly FigureEntry[] = [
+const HEIGHTS: readonly Elsewhere[] = [
   {
-    kind: "figure",
-    name: "elsewhere_frost_area_ontario",
-    label: "Elsewhere: area let off the frost depth",
-    why: "Ontario lets a one-storey building that stands free off the frost depth up to this area, if it is low as well.",
-    sources: [FROST_ONTARIO],
-    measure: "area",
-    value: "55 m2",
+    what: "height of a deck",
+    place: "one county in Washington State",
+    figure: "30 in",
+    mind: "measured down to the lowest ground within 6 ft of the deck",
+    source: DECK_EXEMPTION_COUNTY,
   },
   {
-    kind: "figure",
-    name: "elsewhere_frost_height_ontario",
-    label: "Elsewhere: height let off the frost depth",
-    why: "Ontario measures it from the ground to the underside of the joists.",
-    sources: [FROST_ONTARIO],
-    measure: "length",
-    value: "600 mm",
+    what: "height of a deck",
+    place: "Ontario, several cities",
+    figure: "600 mm",
+    mind: "a permit above it",
+    source: DECK_HEIGHT_ONTARIO,
   },
   {
-    kind: "figure",
-    name: "elsewhere_frost_area_connecticut",
-    label: "Elsewhere: light structure let off the frost depth",
-    why: "Connecticut's text names this area for light-framed structures, and lets off a deck that no house holds up.",
-    sources: [FROST_FREE_STANDING],
-    measure: "area",
-    value: "600 ft2",
+    what: "drop that needs a guard",
+    place: "model house code",
+    figure: "30 in",
+    mind: "within 3 ft of the edge",
+    source: GUARD_IRC,
   },
   {
-    kind: "figure",
-    name: "elsewhere_frost_depth_minnesota",
-    label: "Elsewhere: frost depth in a cold place",
-    why: "Minnesota's northern zone. Frost depths differ from county to county: ask for yours.",
-    sources: [FROST_MINNESOTA],
-    measure: "length",
-    value: "60 in",
+    what: "drop that needs a guard",
+    place: "Ontario",
+    figure: "600 mm",
+    mind: "also where the ground within 1.2 m falls away more than one in two",
+    source: GUARD_ONTARIO,
+  },
+  {
+    what: "ground that counts for a guard",
+    place: "Ontario",
+    figure: "1200 mm",
+    mind: "measured out from the edge; the model house code takes 36 in",
+    source: GUARD_ONTARIO,
+  },
+  {
+    what: "height let off the frost depth",
+    place: "Ontario",
+    figure: "600 mm",
+    mind: "from the ground to the underside of the joists",
+    source: FROST_ONTARIO,
+  },
+  {
+    what: "frost depth in a cold place",
+    place: "Minnesota, northern zone",
+    figure: "60 in",
+    mind: "differs from county to county: ask for yours",
+    source: FROST_MINNESOTA,
   },
 ]
+
+const SLOPES: readonly Elsewhere[] = [
+  {
+    what: "slope that needs a guard",
+    place: "South Carolina",
+    figure: "3/12",
+    mind: "within 36 in of the edge, however small the drop",
+    source: GUARD_SLOPE_SOUTH_CAROLINA,
+  },
+  {
+    what: "slope that needs a guard",
+    place: "Ontario",
+    figure: "1/2",
+    mind: "within 1.2 m of the edge",
+    source: GUARD_ONTARIO,
+  },
+]
+
+/** Figures of other places as a table, shown so that a reader knows what to ask for. No check leans on them. */
+function elsewhere(
+  name: string,
+  label: string,
+  measure: MeasureId,
+  column: Pick<Column, "name" | "label" | "why">,
+  rows: readonly Elsewhere[],
+): TableEntry {
+  const sources = [...new Set(rows.map(({ source }) => source))]
+  return {
+    kind: "table",
+    name,
+    label,
+    why: "What other places say, so that you know what to ask for. Ask for your own place's figures.",
+    sources,
+    rows: { kind: "figures" },
+    columns: [
+      {
+        name: "what",
+        label: "What",
+        why: "What the figure is of.",
+        sources,
+        measure: "text",
+        values: rows.map(({ what }) => what),
+      },
+      {
+        name: "place",
+        label: "Where",
+        why: "Where it holds.",
+        sources,
+        measure: "text",
+        values: rows.map(({ place }) => place),
+      },
+      { ...column, sources, measure, values: rows.map(({ figure }) => figure) },
+      {
+        name: "mind",
+        label: "Mind",
+        why: "What else the place says about it.",
+        sources,
+        measure: "text",
+        values: rows.map(({ mind }) => mind),
+      },
+      {
+        name: "source",
+        label: "Who says so",
+        why: "The text that the figure is from, and its record.",
+        sources,
+        measure: "text",
+        values: rows.map(({ source: { title, record } }) => `${title} (${record ?? "no record"})`),
+      },
+    ],
+  }
+}
 
 /**
  * Whether frost decides how deep the platform has to stand. Two separate questions, as the codes ask them: whether it
@@ -203,23 +237,14 @@ export const frost: Section = {
       most: "10",
     },
     {
-      kind: "figure",
-      name: "buildings_touched_most",
-      label: "Buildings that it may be fixed to",
-      why: "None, for a platform on blocks.",
-      sources: [FROST_FREE_STANDING, FROST_PRACTICE],
-      measure: "count",
-      value: "0",
-    },
-    {
       kind: "check",
       name: "free_standing_check",
       label: "Does it stand free?",
-      why: "The lightening for frost is for platforms that no building holds up.",
+      why: "The lightening for frost is for platforms that no building holds up: none may be touched.",
       sources: [FROST_FREE_STANDING, FROST_PRACTICE],
       measure: "count",
       demand: "buildings_touched",
-      limit: "buildings_touched_most",
+      limit: "0",
       sense: "at_most",
       advice: ["Keep a gap to the building, or have footings below the frost designed."],
     },
@@ -282,7 +307,6 @@ export const frost: Section = {
         "The joists' underside is {joist_underside_height} above the lowest ground: lower the platform or have footings below the frost designed.",
       ],
     },
-    ...frostElsewhere,
   ],
 }
 
@@ -330,15 +354,6 @@ export const limits: Section = {
       formula: "area_limit / platform_width",
     },
     {
-      kind: "formula",
-      name: "area_margin",
-      label: "Area to spare",
-      measure: "area",
-      formula: "area_limit - platform_area",
-      why: "How much larger it could be. Below nothing: over the limit.",
-      sources: [ARITHMETIC],
-    },
-    {
       kind: "input",
       name: "height_limit",
       label: "Greatest height without further permission",
@@ -371,15 +386,6 @@ export const limits: Section = {
       sources: [ARITHMETIC],
       measure: "length",
       formula: "MAX(0; height_above_ground - height_limit)",
-    },
-    {
-      kind: "formula",
-      name: "height_margin",
-      label: "Height to spare",
-      measure: "length",
-      formula: "height_limit - height_above_ground",
-      why: "How much higher it could be at its lowest side. Below nothing: over the limit.",
-      sources: [ARITHMETIC],
     },
     {
       kind: "input",
@@ -426,15 +432,6 @@ export const limits: Section = {
       advice: [
         "The drop is {drop_within_reach}: plan a guard to your code, or lower the platform or raise the ground beside it until the drop is less.",
       ],
-    },
-    {
-      kind: "formula",
-      name: "guard_margin",
-      label: "Drop to spare before a guard",
-      measure: "length",
-      formula: "guard_height_limit - drop_within_reach",
-      why: "Below nothing: a guard is needed.",
-      sources: [ARITHMETIC],
     },
     {
       kind: "input",
@@ -506,6 +503,30 @@ export const limits: Section = {
       near: "near_limit_share",
       advice: ["Move the platform until it is at least {boundary_distance_least} from the boundary."],
     },
-    ...elsewhere,
+    elsewhere(
+      "elsewhere_areas",
+      "Elsewhere: areas",
+      "area",
+      { name: "area", label: "Area", why: "Up to it, less is asked." },
+      AREAS,
+    ),
+    elsewhere(
+      "elsewhere_heights",
+      "Elsewhere: heights and depths",
+      "length",
+      { name: "height", label: "Height, depth or reach", why: "Above it, more is asked." },
+      HEIGHTS,
+    ),
+    elsewhere(
+      "elsewhere_slopes",
+      "Elsewhere: slopes",
+      "ratio",
+      {
+        name: "slope",
+        label: "Slope, rise over run",
+        why: "On steeper ground beside the edge, a guard is asked for.",
+      },
+      SLOPES,
+    ),
   ],
 }

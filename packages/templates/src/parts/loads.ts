@@ -1,12 +1,10 @@
-import type { Section } from "@pegbook/engine"
+import type { Section, Source, TableEntry } from "@pegbook/engine"
 import {
-  ARITHMETIC,
   BEARING_CLAY,
   BEARING_GRAVEL,
   BEARING_SAND,
   COMMON_PRACTICE,
   FROST_PRACTICE,
-  GEOMETRY,
   LIVE_LOAD_DECK,
   LIVE_LOAD_PUBLIC,
   STATICS,
@@ -15,6 +13,50 @@ import {
   USER,
 } from "../sources.ts"
 import { SKIDS, type SupportedLines } from "./supported-lines.ts"
+
+const SOILS: readonly (readonly [soil: string, bears: string, source: Source])[] = [
+  ["sandy gravel and gravel", "3000 psf", BEARING_GRAVEL],
+  ["sand, silty or clayey sand", "2000 psf", BEARING_SAND],
+  ["clay, sandy or silty clay, silt", "1500 psf", BEARING_CLAY],
+]
+
+const SOIL_SOURCES: readonly Source[] = SOILS.map(([, , source]) => source)
+
+/** What firm soils bear, to compare with one's own. */
+const soilClasses: TableEntry = {
+  kind: "table",
+  name: "soil_classes",
+  label: "What soils bear",
+  why: "To compare with your soil; the figures are for undisturbed ground below the topsoil.",
+  sources: SOIL_SOURCES,
+  rows: { kind: "figures" },
+  columns: [
+    {
+      name: "soil",
+      label: "Soil",
+      why: "Dig a small hole and look.",
+      sources: SOIL_SOURCES,
+      measure: "text",
+      values: SOILS.map(([soil]) => soil),
+    },
+    {
+      name: "bears",
+      label: "Bears",
+      why: "What it may be loaded with.",
+      sources: SOIL_SOURCES,
+      measure: "pressure",
+      values: SOILS.map(([, bears]) => bears),
+    },
+    {
+      name: "source",
+      label: "Who says so",
+      why: "The text that the figure is from, and its record.",
+      sources: SOIL_SOURCES,
+      measure: "text",
+      values: SOILS.map(([, , { title, record }]) => `${title} (${record ?? "no record"})`),
+    },
+  ],
+}
 
 /** What the platform carries, and whether the ground under the blocks bears it. */
 export function supportLoadsOn(lines: SupportedLines): Section {
@@ -76,24 +118,7 @@ export function supportLoadsOn(lines: SupportedLines): Section {
         measure: "pressure",
         formula: "MAX(supports.pressure)",
       },
-      {
-        kind: "figure",
-        name: "bearing_gravel",
-        label: "Sandy gravel and gravel bear",
-        why: "To compare with your soil; the figure is for undisturbed ground below the topsoil.",
-        sources: [BEARING_GRAVEL],
-        measure: "pressure",
-        value: "3000 psf",
-      },
-      {
-        kind: "figure",
-        name: "bearing_sand",
-        label: "Sand, silty or clayey sand bear",
-        why: "To compare with your soil; the figure is for undisturbed ground below the topsoil.",
-        sources: [BEARING_SAND],
-        measure: "pressure",
-        value: "2000 psf",
-      },
+      soilClasses,
       {
         kind: "input",
         name: "soil_bearing",
@@ -160,15 +185,6 @@ export function supportLoadsOn(lines: SupportedLines): Section {
         sources: [STRESS_SPREAD],
         measure: "pressure",
         formula: "MAX(supports.spread_pressure)",
-      },
-      {
-        kind: "formula",
-        name: "support_load_least",
-        label: `Load on the least busy ${stack}`,
-        why: `A corner ${stack} carries least. A big difference means uneven sinking on soft ground.`,
-        sources: [ARITHMETIC, GEOMETRY],
-        measure: "force",
-        formula: "MIN(supports.load)",
       },
     ],
   }

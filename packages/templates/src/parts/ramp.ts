@@ -8,7 +8,7 @@ const GETS_ON = ["ramp", "steps", "nothing"]
 /**
  * Ramps at the two ends of a walk, of the walk's own stringers and boards.
  *
- * Needs: the heights with ramp_slope and ramp_length, clear_width, stringer_count, stringer_stock, board_width,
+ * Needs: the heights with climbs and ramp_slope, clear_width, stringer_count, stringer_stock, board_width,
  * board_gap, board_row_length, end_trim, rounding_tolerance, near_limit_share.
  */
 export const ramp: Section = {
@@ -37,15 +37,6 @@ export const ramp: Section = {
       choices: GETS_ON,
     },
     {
-      kind: "formula",
-      name: "ramp_length_low_end",
-      label: "Length of a ramp at the low end",
-      why: "The same slope from a higher surface reaches further.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "rise_low_end / ramp_slope",
-    },
-    {
       kind: "figure",
       name: "ramp_slope_most",
       label: "Steepest ramp for a wheelchair",
@@ -66,26 +57,8 @@ export const ramp: Section = {
       limit: "ramp_slope_most",
       sense: "at_most",
       advice: [
-        "At the gentler slope the ramps would be {ramp_length_gentle_high_end} and {ramp_length_gentle_low_end} long.",
+        "Make the ramps no steeper than {ramp_slope_most}: the table of the two ends says how far they then reach out.",
       ],
-    },
-    {
-      kind: "formula",
-      name: "ramp_length_gentle_high_end",
-      label: "Length at that slope, high end",
-      why: "So that you can compare.",
-      sources: [RAMP_ADA, GEOMETRY],
-      measure: "length",
-      formula: "rise_high_end / ramp_slope_most",
-    },
-    {
-      kind: "formula",
-      name: "ramp_length_gentle_low_end",
-      label: "Length at that slope, low end",
-      why: "So that you can compare.",
-      sources: [RAMP_ADA, GEOMETRY],
-      measure: "length",
-      formula: "rise_low_end / ramp_slope_most",
     },
     {
       kind: "table",
@@ -117,7 +90,7 @@ export const ramp: Section = {
           why: "From the ground at the middle of the end to the surface.",
           sources: [GEOMETRY],
           measure: "length",
-          formula: "IF(ROW() = 1; rise_high_end; rise_low_end)",
+          formula: "INDEX(climbs.rise; ROW())",
         },
         {
           name: "run",
@@ -125,7 +98,7 @@ export const ramp: Section = {
           why: "Along the ground, from the walk's end to the foot, as if the ground there were level. Measure it on site: falling ground makes it longer.",
           sources: [GEOMETRY],
           measure: "length",
-          formula: "IF(ROW() = 1; ramp_length; ramp_length_low_end)",
+          formula: "INDEX(climbs.ramp_length; ROW())",
         },
         {
           name: "slope_length",
@@ -161,6 +134,39 @@ export const ramp: Section = {
           formula: "stringers * board_rows",
         },
         {
+          name: "run_gentle",
+          label: "Would reach out at the gentlest needed",
+          why: "At the steepest slope that a wheelchair is allowed, so that you can compare.",
+          sources: [RAMP_ADA, GEOMETRY],
+          measure: "length",
+          formula: "rise / ramp_slope_most",
+        },
+        {
+          name: "rise_wanted",
+          label: "Rise, where a ramp is wanted",
+          why: "0 where none is.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "IF(wanted; rise; 0)",
+        },
+        {
+          name: "rails_advised",
+          label: "Handrails?",
+          why: "Yes where a wanted ramp rises more than the rise below. This workbook does not count or design them: a handrail carries people, so build it to your code.",
+          sources: [RAMP_RAIL_ADA],
+          cautions: ["Handrails and guards are leaned on. Their posts and fixings are your code's to say."],
+          measure: "yes_no",
+          formula: "rise_wanted > ramp_rail_rise",
+        },
+        {
+          name: "stringer_length",
+          label: "Length of a ramp stringer",
+          why: "Along the slope; 0 where no ramp is wanted.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "IF(wanted; slope_length; 0)",
+        },
+        {
           name: "ground_needed",
           label: "Ground needed in front",
           why: "The ramp and a level place at its foot to turn and to stop.",
@@ -189,23 +195,13 @@ export const ramp: Section = {
       value: "30 in",
     },
     {
-      kind: "formula",
-      name: "ramp_rise_greatest",
-      label: "Greatest rise of a wanted ramp",
-      why: "0 where no ramp is wanted.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula:
-        'MAX(IF(access_high_end = "ramp"; rise_high_end; 0); IF(access_low_end = "ramp"; rise_low_end; 0))',
-    },
-    {
       kind: "check",
       name: "ramp_rise_check",
       label: "Can it be climbed in one run?",
       why: "Arms tire, and a chair that rolls back gathers speed.",
       sources: [RAMP_ADA],
       measure: "length",
-      demand: "ramp_rise_greatest",
+      demand: "MAX(ramps.rise_wanted)",
       limit: "ramp_rise_most",
       sense: "at_most",
       near: "near_limit_share",
@@ -243,16 +239,6 @@ export const ramp: Section = {
       value: "6 in",
     },
     {
-      kind: "formula",
-      name: "ramp_rail_advised",
-      label: "Handrails on a ramp?",
-      why: "Yes where a wanted ramp rises more than that. This workbook does not count or design them: a handrail carries people, so build it to your code.",
-      sources: [RAMP_RAIL_ADA],
-      cautions: ["Handrails and guards are leaned on. Their posts and fixings are your code's to say."],
-      measure: "yes_no",
-      formula: "ramp_rise_greatest > ramp_rail_rise",
-    },
-    {
       kind: "table",
       name: "ramp_stringers",
       label: "Each ramp stringer",
@@ -283,16 +269,6 @@ export const ramp: Section = {
     },
     {
       kind: "formula",
-      name: "ramp_stringer_longest",
-      label: "Longest ramp stringer",
-      why: "0 where no ramp is wanted.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula:
-        'MAX(IF(access_high_end = "ramp"; INDEX(ramps.slope_length; 1); 0); IF(access_low_end = "ramp"; INDEX(ramps.slope_length; 2); 0))',
-    },
-    {
-      kind: "formula",
       name: "ramp_stock_longest",
       label: "Longest ramp stringer that can be bought",
       why: "The longest length sold, less what is sawn off its two ends.",
@@ -307,7 +283,7 @@ export const ramp: Section = {
       why: "A ramp hangs between its head and its foot; a joint would need a sleeper of its own.",
       sources: [practice("ramp stringers in one piece, or a sleeper under the joint")],
       measure: "length",
-      demand: "ramp_stringer_longest",
+      demand: "MAX(ramps.stringer_length)",
       limit: "ramp_stock_longest",
       sense: "at_most",
       advice: [
@@ -331,15 +307,6 @@ export const ramp: Section = {
           formula: "board_row_length",
         },
       ],
-    },
-    {
-      kind: "formula",
-      name: "ramp_crossing_count",
-      label: "Crossings on the ramps",
-      why: "Each takes the same screws as on the walk.",
-      sources: [GEOMETRY],
-      measure: "count",
-      formula: "SUM(ramps.crossings)",
     },
   ],
 }

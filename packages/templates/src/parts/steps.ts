@@ -7,7 +7,7 @@ import { STEP_RULE, TREAD_IRC } from "../sources-walk.ts"
 /**
  * What the steps at the two ends of a walk are made of, where steps were chosen.
  *
- * Needs: the heights with risers and treads, access_high_end, access_low_end, board_row_length.
+ * Needs: the heights with climbs, access_high_end, access_low_end, board_row_length.
  */
 export const steps: Section = {
   id: "steps",
@@ -108,7 +108,7 @@ export const steps: Section = {
           why: "From the ground at the middle of the end to the surface.",
           sources: [GEOMETRY],
           measure: "length",
-          formula: "IF(ROW() = 1; rise_high_end; rise_low_end)",
+          formula: "INDEX(climbs.rise; ROW())",
         },
         {
           name: "riser_height",
@@ -116,7 +116,7 @@ export const steps: Section = {
           why: "All of one flight alike.",
           sources: [STAIR_IRC],
           measure: "length",
-          formula: "IF(ROW() = 1; riser_height_high_end; riser_height_low_end)",
+          formula: "INDEX(climbs.riser_height; ROW())",
         },
         {
           name: "treads",
@@ -124,7 +124,7 @@ export const steps: Section = {
           why: "The surface of the walk itself is the last tread.",
           sources: [GEOMETRY],
           measure: "count",
-          formula: "IF(wanted; IF(ROW() = 1; treads_high_end; treads_low_end); 0)",
+          formula: "IF(wanted; INDEX(climbs.treads; ROW()); 0)",
         },
         {
           name: "run",
@@ -137,7 +137,7 @@ export const steps: Section = {
         {
           name: "comfort",
           label: "Two risers and a tread",
-          why: "People's stride: steps for which this comes near the usual figure are climbed without thinking.",
+          why: "People's stride: steps for which this comes near 25 in (635 mm) are climbed without thinking.",
           sources: [STEP_RULE],
           measure: "length",
           formula: "2 * riser_height + tread_depth",
@@ -151,6 +151,14 @@ export const steps: Section = {
           formula: "IF(treads > 0; step_carriages; 0)",
         },
         {
+          name: "crossings",
+          label: "Crossings of tread boards and carriages",
+          why: "Each takes the same screws as a crossing on the walk.",
+          sources: [GEOMETRY],
+          measure: "count",
+          formula: "boards_per_tread * treads * carriages",
+        },
+        {
           name: "carriage_length",
           label: "Length of a carriage",
           why: "Along the slope of the flight, from the ground to the walk.",
@@ -159,15 +167,6 @@ export const steps: Section = {
           formula: "SQRT(rise ^ 2 + run ^ 2)",
         },
       ],
-    },
-    {
-      kind: "figure",
-      name: "step_comfort",
-      label: "Usual sum of two risers and a tread",
-      why: "To hold the column above against.",
-      sources: [STEP_RULE],
-      measure: "length",
-      value: "25 in",
     },
     {
       kind: "table",
@@ -227,15 +226,6 @@ export const steps: Section = {
       default: "8 ft, 12 ft",
       least: "1 ft",
       most: "40 ft",
-    },
-    {
-      kind: "formula",
-      name: "step_crossing_count",
-      label: "Crossings of tread boards and carriages",
-      why: "Each takes the same screws as a crossing on the walk.",
-      sources: [GEOMETRY],
-      measure: "count",
-      formula: "boards_per_tread * SUM(flights.treads) * step_carriages",
     },
   ],
 }

@@ -1,13 +1,5 @@
 import type { Entry } from "@pegbook/engine"
-import {
-  ARITHMETIC,
-  GEOMETRY,
-  STATES_OF_SOIL,
-  STONE_DENSITY,
-  STONE_LOOSE,
-  STONE_TEXTBOOK,
-  USER,
-} from "../sources.ts"
+import { ARITHMETIC, STATES_OF_SOIL, STONE_DENSITY, STONE_LOOSE, STONE_TEXTBOOK, USER } from "../sources.ts"
 
 /**
  * From stone tamped in place to what is ordered, for beds, strips and pads alike: loosened, cover added, rounded up once.
@@ -19,27 +11,18 @@ export const stoneOrder: readonly Entry[] = [
     kind: "input",
     name: "stone_loose_factor",
     label: "Loose stone for one of tamped",
-    why: "Stone arrives loose and shrinks under the tamper. A rule for road base is a quarter more.",
-    sources: [STONE_LOOSE, USER],
+    why: "Stone arrives loose and shrinks under the tamper. A rule for road base is a quarter more; a textbook's weights of sand and gravel give a little above that.",
+    sources: [STONE_LOOSE, STONE_TEXTBOOK, USER],
     measure: "ratio",
     default: "1.25",
     least: "1",
     most: "2",
   },
   {
-    kind: "figure",
-    name: "stone_loose_factor_textbook",
-    label: "Elsewhere: loose for one of tamped",
-    why: "A textbook's weights of sand and gravel give a little more than a quarter. Nothing leans on it; it shows how far rules of thumb differ.",
-    sources: [STONE_TEXTBOOK],
-    measure: "ratio",
-    value: "1.276",
-  },
-  {
     kind: "input",
     name: "cover_stone_depth",
     label: "Loose stone spread under the frame",
-    why: "A thin layer over the whole ground keeps weeds and splashing mud down; 0 for none.",
+    why: "A thin layer over the whole ground keeps weeds and splashing mud down; 0 for none. It is not tamped, so it is ordered as it lies.",
     sources: [USER],
     measure: "length",
     default: "0 in",
@@ -48,21 +31,12 @@ export const stoneOrder: readonly Entry[] = [
   },
   {
     kind: "formula",
-    name: "cover_stone_volume",
-    label: "Cover stone, loose",
-    why: "It is not tamped, so it is ordered as it lies.",
-    sources: [GEOMETRY],
-    measure: "bulk_volume",
-    formula: "platform_area * cover_stone_depth",
-  },
-  {
-    kind: "formula",
     name: "stone_loose",
     label: "Stone, loose",
     why: "What is tamped in place and the cover, as it comes off the lorry.",
     sources: [STATES_OF_SOIL, STONE_LOOSE],
     measure: "bulk_volume",
-    formula: "stone_in_place * stone_loose_factor + cover_stone_volume",
+    formula: "stone_in_place * stone_loose_factor + platform_area * cover_stone_depth",
   },
   {
     kind: "input",
@@ -79,19 +53,10 @@ export const stoneOrder: readonly Entry[] = [
     kind: "formula",
     name: "stone_order",
     label: "Stone to order",
-    why: "Rounded up once, to the step it is sold in.",
+    why: "Rounded up once, to the step it is sold in. Keep what is left over for levelling again in spring.",
     sources: [ARITHMETIC],
     measure: "bulk_volume",
     formula: "CEILING(stone_loose - rounding_tolerance * stone_order_step; stone_order_step)",
-  },
-  {
-    kind: "formula",
-    name: "stone_left_over",
-    label: "Stone left over",
-    why: "The rounding leaves this much. Keep it for releveling in spring.",
-    sources: [ARITHMETIC],
-    measure: "bulk_volume",
-    formula: "stone_order - stone_loose",
   },
   {
     kind: "input",

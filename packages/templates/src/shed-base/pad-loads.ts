@@ -11,7 +11,6 @@ const soil = adapt(supportLoads, {
     "block_face_needed",
     "support_spacing_for_soil",
     "spread_pressure_max",
-    "support_load_least",
   ],
   labels: {
     live_load: "People and things in the shed",

@@ -46,8 +46,6 @@ export const shedBase: Definition = {
         ground_steepness_most:
           "On steeper ground, stone held by an edging alone can creep downhill; the site wants terracing or proper footings.",
         ground_steepness_check: "The pad holds by its weight and its edging alone.",
-        levels_off_plane_most:
-          "The real ground may be this much higher or lower than the plane. Check such a place on site.",
         fall_in_use: "Stone makes up this much. Most people guess it too small.",
         ground_low: "The stone is thickest and the step highest near here.",
       },
@@ -61,7 +59,6 @@ export const shedBase: Definition = {
       whys: {
         frost_depth:
           "How deep the ground freezes. A pad of stone drains and moves less than soil, but it stands above the frost and can move.",
-        buildings_touched_most: "None, for a base that lies on the ground.",
       },
     }),
     services,
@@ -127,7 +124,7 @@ export const shedBase: Definition = {
       ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
     ),
     layers,
-    adapt(drainage, { without: ["air_gap_least"] }),
+    drainage,
     heights,
     door,
     adapt(animalMesh, {

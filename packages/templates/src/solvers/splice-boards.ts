@@ -7,9 +7,9 @@ export interface SplicedBoards {
   readonly bearers: string
   /** The thickness of a bearer, all alike. */
   readonly bearing: string
-  /** Both ends of a row, which may lie outside the outermost bearers. */
-  readonly start: string
-  readonly end: string
+  /** The frame's size along a row, from 0, and how far a row reaches beyond either end of it. */
+  readonly length: string
+  readonly overhang: string
   readonly rows: string
   /** The lengths sold, a list. */
   readonly stock: string
@@ -53,11 +53,12 @@ function planOf(names: SplicedBoards, given: SolverGiven): SplicePlan {
   const supports = given.column(names.bearers).map(Number)
   const bearing = given.number(names.bearing)
   const trimmed = 2 * given.number("end_trim")
+  const overhang = given.number(names.overhang)
   return splice({
     supports,
     bearings: supports.map(() => bearing),
-    start: given.number(names.start),
-    end: given.number(names.end),
+    start: -overhang,
+    end: given.number(names.length) + overhang,
     stocks: given.column(names.stock).map((sold) => ({ length: Number(sold) - trimmed, cost: Number(sold) })),
     bearingMin: given.number(names.bearingMin),
     lines: given.number(names.rows),

@@ -77,7 +77,7 @@ describe("the floor as it opens, counted by hand", () => {
   })
 
   test("air below: 50 mm clear, a bearer of 100 mm, less 40 mm of stone", () => {
-    expect(opened.millimetres("air_gap_joists")).toBe(50 + 100 - 40)
+    expect(opened.millimetres("rim_underside_height")).toBe(50 + 100 - 40)
     expect(opened.verdict("air_gap_check")).toBe("passes")
   })
 

@@ -2,8 +2,12 @@ import { type PublishedValue, published } from "./published-value.ts"
 
 /** Ground, frost, permits and loads. */
 export const groundAndLimits: readonly PublishedValue[] = [
-  published("a-003", "IRC table R401.4.1", "B", "bearing_gravel", "3000 psf"),
-  published("a-004", "IRC table R401.4.1", "B", "bearing_sand", "2000 psf"),
+  published("a-003", "IRC table R401.4.1", "B", "soil_classes.bears", "3000 psf", {
+    row: ["soil_classes.soil", "sandy gravel and gravel"],
+  }),
+  published("a-004", "IRC table R401.4.1", "B", "soil_classes.bears", "2000 psf", {
+    row: ["soil_classes.soil", "sand, silty or clayey sand"],
+  }),
   published("a-005", "IRC table R401.4.1", "B", "soil_bearing", "1500 psf", {
     template: "game-table-platform",
   }),
@@ -11,41 +15,64 @@ export const groundAndLimits: readonly PublishedValue[] = [
   published("a-022", "IRC R401.3, fall away from the building", "A", "fall_away_drop", "6 in"),
   published("a-022", "IRC R401.3, 6 in over 10 ft", "A", "fall_away_slope", "5 %"),
   published("a-023", "IRC R403, footing below undisturbed ground", "B", "footing_depth_least", "12 in"),
-  published(
-    "a-025",
-    "IRC R403.1.4.1 as amended in Connecticut",
-    "B",
-    "elsewhere_frost_area_connecticut",
-    "600 ft2",
-  ),
-  published("a-030", "Ontario Building Code 9.12.2.2.(7)", "B", "elsewhere_frost_area_ontario", "55 m2"),
-  published("a-030", "Ontario Building Code 9.12.2.2.(7)", "B", "elsewhere_frost_height_ontario", "600 mm"),
-  published("a-034", "Minnesota Rules 1303.1600, zone 1", "M", "elsewhere_frost_depth_minnesota", "60 in"),
-  published(
-    "b-001",
-    "IRC R105.2 as a Californian city words it",
-    "A",
-    "elsewhere_deck_area_california",
-    "200 ft2",
-  ),
-  published("b-002", "A county of Washington State", "A", "elsewhere_deck_height_county", "30 in"),
-  published("b-004", "IBC 105.2", "B", "elsewhere_shed_area_ibc", "120 ft2"),
-  published("b-006", "IRC R312.1", "A", "elsewhere_guard_height_irc", "30 in"),
+  published("a-025", "IRC R403.1.4.1 as amended in Connecticut", "B", "elsewhere_areas.area", "600 ft2", {
+    row: ["elsewhere_areas.what", "light structure let off the frost depth"],
+  }),
+  published("a-030", "Ontario Building Code 9.12.2.2.(7)", "B", "elsewhere_areas.area", "55 m2", {
+    row: ["elsewhere_areas.what", "let off the frost depth"],
+  }),
+  published("a-030", "Ontario Building Code 9.12.2.2.(7)", "B", "elsewhere_heights.height", "600 mm", {
+    row: ["elsewhere_heights.what", "height let off the frost depth"],
+  }),
+  published("a-034", "Minnesota Rules 1303.1600, zone 1", "M", "elsewhere_heights.height", "60 in", {
+    row: ["elsewhere_heights.what", "frost depth in a cold place"],
+  }),
+  published("b-001", "IRC R105.2 as a Californian city words it", "A", "elsewhere_areas.area", "200 ft2", {
+    row: ["elsewhere_areas.what", "free-standing deck"],
+  }),
+  published("b-002", "A county of Washington State", "A", "elsewhere_heights.height", "30 in", {
+    row: ["elsewhere_heights.place", "one county in Washington State"],
+  }),
+  published("b-004", "IBC 105.2", "B", "elsewhere_areas.area", "120 ft2", {
+    row: ["elsewhere_areas.what", "small building"],
+  }),
+  published("b-006", "IRC R312.1", "A", "elsewhere_heights.height", "30 in", {
+    row: ["elsewhere_heights.place", "model house code"],
+  }),
   published("b-006", "IRC R312.1", "A", "guard_reach", "36 in", { template: "game-table-platform" }),
-  published("b-008", "South Carolina's R312", "A", "elsewhere_guard_slope_south_carolina", "0.25"),
+  published("b-008", "South Carolina's R312", "A", "elsewhere_slopes.slope", "0.25", {
+    row: ["elsewhere_slopes.place", "South Carolina"],
+  }),
   published("b-009", "IRC R311.7", "A", "riser_limit", "7.75 in", { template: "game-table-platform" }),
-  published("b-012", "Ontario Regulation 867/21", "A", "elsewhere_shed_area_ontario", "15 m2"),
-  published("b-013", "Ontario's registry, 10 m2 threshold", "A", "elsewhere_building_area_ontario", "10 m2"),
-  published("b-015", "An Ontario city's deck page", "A", "elsewhere_deck_height_ontario", "600 mm"),
-  published("b-020", "Ontario Building Code, guards", "B", "elsewhere_guard_height_ontario", "600 mm"),
-  published("b-020", "Ontario Building Code, guards", "B", "elsewhere_guard_reach_ontario", "1200 mm"),
-  published("b-020", "Ontario Building Code, guards", "B", "elsewhere_guard_slope_ontario", "0.5"),
+  published("b-012", "Ontario Regulation 867/21", "A", "elsewhere_areas.area", "15 m2", {
+    row: ["elsewhere_areas.what", "storage shed"],
+  }),
+  published("b-013", "Ontario's registry, 10 m2 threshold", "A", "elsewhere_areas.area", "10 m2", {
+    row: ["elsewhere_areas.what", "any other structure"],
+  }),
+  published("b-015", "An Ontario city's deck page", "A", "elsewhere_heights.height", "600 mm", {
+    row: ["elsewhere_heights.place", "Ontario, several cities"],
+  }),
+  published("b-020", "Ontario Building Code, guards", "B", "elsewhere_heights.height", "600 mm", {
+    row: ["elsewhere_heights.mind", "also where the ground within 1.2 m falls away more than one in two"],
+  }),
+  published("b-020", "Ontario Building Code, guards", "B", "elsewhere_heights.height", "1200 mm", {
+    row: ["elsewhere_heights.what", "ground that counts for a guard"],
+  }),
+  published("b-020", "Ontario Building Code, guards", "B", "elsewhere_slopes.slope", "0.5", {
+    row: ["elsewhere_slopes.place", "Ontario"],
+  }),
   published(
     "c-002",
     "Textbook weights of sand and gravel by state, 3650 over 2860",
     "B",
-    "stone_loose_factor_textbook",
+    "stone_loose_factor",
     "1.276",
+    {
+      template: "game-table-platform",
+      within: 0.025,
+      note: "The rule for road base, 1.25, is a little less than this.",
+    },
   ),
   published("c-006", "Swell factors of soils, earth and loam 25 %", "C", "spoil_loose_factor", "1.25", {
     template: "game-table-platform",

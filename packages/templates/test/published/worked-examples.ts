@@ -42,7 +42,8 @@ export const workedExamples: readonly PublishedValue[] = [
       access_low_end: "steps",
     },
   }),
-  published("m-005", "the same, treads one fewer than risers", "A", "treads_low_end", "12", {
+  published("m-005", "the same, treads one fewer than risers", "A", "climbs.treads", "12", {
+    row: ["climbs.end", "low end"],
     template: "boardwalk",
     typed: {
       ground_fall_length: "83 1/4 in",
@@ -82,7 +83,8 @@ export const workedExamples: readonly PublishedValue[] = [
     template: "game-table-platform",
     typed: { spoil_loose_factor: "1.3" },
   }),
-  published("m-009", "Cell of 50 by 50 ft, mean of the corners", "C", "levels_mean_level", "87.85 ft", {
+  published("m-009", "Cell of 50 by 50 ft, mean of the corners", "C", "ground_plane.mean_level", "87.85 ft", {
+    row: ["ground_plane.points", "4"],
     template: "game-table-platform",
     levels: [
       ["0 ft", "0 ft", "87.6 ft"],
