@@ -273,7 +273,7 @@ export const joists: Section = {
           label: "Pieces in each rim",
           measure: "count",
           formula:
-            "IF(platform_length <= longest; 1; ROUNDUP(platform_length / FLOOR(longest; joist_spacing); 0))",
+            "IF(platform_length <= longest; 1; ROUNDUP(platform_length / MAX(joist_spacing; FLOOR(longest; joist_spacing)); 0))",
           why: "A piece is at most the whole joist spacings that come out of the longest length.",
           sources: [GEOMETRY, practice("rims joined behind a joist")],
         },
