@@ -1,4 +1,5 @@
 import type { Section } from "@pegbook/engine"
+import { adapt } from "../adapt.ts"
 import { SPECIES_NAMES, woodSpecies } from "../figures/wood-species.ts"
 import { USER } from "../sources.ts"
 import { SHRINKAGE_RULE, SPECIFIC_GRAVITY } from "../sources-deck.ts"
@@ -92,3 +93,8 @@ export const wood: Section = {
     },
   ],
 }
+
+/** The wood, where no boards lie side by side: nothing asks how far it shrinks. */
+export const woodWithoutBoards: Section = adapt(wood, {
+  without: ["fibre_saturation", "wood_shrinkage", "width_when_laid", "width_when_dry"],
+})

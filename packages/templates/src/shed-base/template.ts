@@ -8,10 +8,13 @@ import { animalMesh, fabricOver } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
 import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks, skidCrossings } from "../parts/frame-screws.ts"
+import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
+import { massesOf } from "../parts/masses.ts"
+import { pricesOf } from "../parts/prices.ts"
 import { sheetScrews } from "../parts/sheet-screws.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
@@ -19,6 +22,8 @@ import { stonePad, stonePadColumns } from "../parts/stone-pad.ts"
 import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import { turfOff } from "../parts/turf.ts"
+import { woodWithoutBoards } from "../parts/wood.ts"
+import { SHED_THINGS } from "./bought.ts"
 import { door } from "./door.ts"
 import { layers } from "./layers.ts"
 import { padLoads } from "./pad-loads.ts"
@@ -123,6 +128,10 @@ export const shedBase: Definition = {
       ],
       ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
     ),
+    pricesOf(SHED_THINGS),
+    woodWithoutBoards,
+    massesOf(SHED_THINGS),
+    haulage,
     layers,
     drainage,
     heights,
