@@ -78,7 +78,8 @@ export function boardRows({ across }: BoardBearers): readonly Entry[] {
       name: "board_rows",
       label: "Rows of boards",
       measure: "count",
-      formula: "ROUNDUP((board_cover_width + board_gap) / (board_width + board_gap) - rounding_tolerance; 0)",
+      formula:
+        "MAX(0; ROUNDUP((board_cover_width + board_gap) / (board_width + board_gap) - rounding_tolerance; 0))",
       why: "A row takes its board and a gap; the last row has no gap after it. An exact fit takes no row more.",
       sources: [GEOMETRY],
     },

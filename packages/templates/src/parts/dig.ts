@@ -121,7 +121,7 @@ export const spoil: readonly Entry[] = [
     why: "How often somebody walks to the heap.",
     sources: [ARITHMETIC],
     measure: "count",
-    formula: "ROUNDUP(dug_volume_loose / barrow_volume - rounding_tolerance; 0)",
+    formula: "MAX(0; ROUNDUP(dug_volume_loose / barrow_volume - rounding_tolerance; 0))",
   },
 ]
 

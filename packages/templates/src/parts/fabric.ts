@@ -202,7 +202,7 @@ export const animalMesh: Section = {
       why: "Each roll covers its length less one lap.",
       sources: [GEOMETRY],
       measure: "count",
-      formula: "ROUNDUP(platform_perimeter / (mesh_roll_length - mesh_lap) - rounding_tolerance; 0)",
+      formula: "MAX(0; ROUNDUP(platform_perimeter / (mesh_roll_length - mesh_lap) - rounding_tolerance; 0))",
     },
     {
       kind: "formula",

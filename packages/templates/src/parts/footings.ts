@@ -147,7 +147,7 @@ export const footings: Section = {
           why: "Counted up once, for all footings together.",
           sources: [ARITHMETIC, BAG_YIELD],
           measure: "count",
-          formula: "ROUNDUP(footing_concrete / yield - rounding_tolerance; 0)",
+          formula: "MAX(0; ROUNDUP(footing_concrete / yield - rounding_tolerance; 0))",
         },
       ],
     },

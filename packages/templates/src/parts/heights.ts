@@ -154,7 +154,7 @@ export const heights: Section = {
           why: "How often you lift your foot. The last one is onto the platform itself.",
           sources: [STAIR_IRC],
           measure: "count",
-          formula: "ROUNDUP(rise / riser_limit - rounding_tolerance; 0)",
+          formula: "MAX(0; ROUNDUP(rise / riser_limit - rounding_tolerance; 0))",
         },
         {
           name: "riser_height",

@@ -123,7 +123,7 @@ export const ramp: Section = {
           sources: [GEOMETRY],
           measure: "count",
           formula:
-            "IF(wanted; ROUNDUP((slope_length + board_gap) / (board_width + board_gap) - rounding_tolerance; 0); 0)",
+            "IF(wanted; MAX(0; ROUNDUP((slope_length + board_gap) / (board_width + board_gap) - rounding_tolerance; 0)); 0)",
         },
         {
           name: "crossings",

@@ -85,6 +85,6 @@ export const stoneOrder: readonly Entry[] = [
     why: "All of it goes to the holes by barrow.",
     sources: [ARITHMETIC],
     measure: "count",
-    formula: "ROUNDUP(stone_loose / barrow_volume - rounding_tolerance; 0)",
+    formula: "MAX(0; ROUNDUP(stone_loose / barrow_volume - rounding_tolerance; 0))",
   },
 ]

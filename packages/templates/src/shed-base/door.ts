@@ -73,7 +73,7 @@ export const door: Section = {
           why: "The sill counts: it is the top of the last step.",
           sources: [GEOMETRY],
           measure: "count",
-          formula: "ROUNDUP(rise / riser_limit - rounding_tolerance; 0)",
+          formula: "MAX(0; ROUNDUP(rise / riser_limit - rounding_tolerance; 0))",
         },
         {
           name: "riser_height",
