@@ -4,6 +4,8 @@ const JOURNEYS = "tests/journeys/**/*.test.ts"
 
 export default defineConfig({
   test: {
+    // All cores: the laws of the templates are long, and there is one file of them for each.
+    maxWorkers: "100%",
     projects: [
       {
         test: {

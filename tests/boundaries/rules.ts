@@ -4,7 +4,7 @@ import { imports, split } from "./source-text.ts"
 /** What a package's source may import, besides its own files. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   engine: ["decimal.js", "hyperformula", "zod"],
-  templates: ["@pegbook/engine"],
+  templates: ["@pegbook/engine", "delaunator"],
   ui: ["@pegbook/templates", "@pegbook/engine", "solid-js", "solid-js/web", "solid-js/store", "idb"],
 }
 
@@ -12,6 +12,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const ONE_DOOR: Readonly<Record<string, string>> = {
   hyperformula: "packages/engine/src/graph/hyperformula-graph.ts",
   "decimal.js": "packages/engine/src/quantity/decimal.ts",
+  delaunator: "packages/templates/src/solvers/ground.ts",
 }
 
 /** The one folder outside the tools that runs in Node and not in a browser. */

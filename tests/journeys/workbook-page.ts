@@ -73,7 +73,14 @@ export class WorkbookPage {
     return this.page.getByRole("button", { name })
   }
 
+  /** Opens what a narrow window folds away: the scenarios, the units. */
+  async unfold(): Promise<void> {
+    const fold = this.button(/^Scenario: .*; units, saving$/)
+    if ((await fold.isVisible()) && (await fold.getAttribute("aria-expanded")) === "false") await fold.click()
+  }
+
   async saveCopy(title: string): Promise<void> {
+    await this.unfold()
     await this.button("Save a copy").click()
     await this.page.getByRole("textbox", { name: "Name of the copy" }).fill(title)
     await this.page.getByRole("button", { name: "Save", exact: true }).click()
@@ -89,7 +96,7 @@ export class WorkbookPage {
     await this.page.getByRole("group", { name: "Shown in" }).getByText(system, { exact: true }).click()
   }
 
-  async screen(name: "Worksheet" | "Compare"): Promise<void> {
+  async screen(name: "Start" | "Worksheet" | "Compare"): Promise<void> {
     const screens = this.page.getByRole("navigation", { name: "Screens" })
     await screens.getByText(name, { exact: true }).click()
   }
@@ -98,6 +105,28 @@ export class WorkbookPage {
   async compared(name: string): Promise<readonly (string | null)[]> {
     const line = this.page.locator(`[data-difference="${name}"]`)
     return Promise.all(["left", "right"].map((side) => line.locator(`[data-side="${side}"]`).textContent()))
+  }
+
+  /** How many numbers the page says aloud that the last change moved. */
+  async movedAloud(): Promise<number> {
+    const said = this.page.getByRole("status").filter({ hasText: /numbers? moved/ })
+    return Number(
+      /([\d,]+) numbers? moved/.exec((await said.first().textContent()) ?? "")?.[1]?.replace(",", ""),
+    )
+  }
+
+  /** Starts a workbook of this kind on the screen where they are chosen. */
+  async start(title: string): Promise<void> {
+    await this.screen("Start")
+    await this.page.getByRole("button", { name: `Start this one: ${title}`, exact: true }).click()
+    await this.page.getByRole("heading", { level: 1, name: title }).waitFor()
+  }
+
+  /** A workbook's line in the list of those kept. */
+  listed(title: string): Locator {
+    return this.page
+      .getByRole("list", { name: "Your workbooks" })
+      .getByRole("listitem", { name: title, exact: true })
   }
 
   /** Waits until the page says that everything is kept. */

@@ -8,8 +8,8 @@ export function practice(note: string): Source {
 }
 
 export const NOMINAL: Source = {
-  kind: "standard",
-  title: "American Softwood Lumber Standard, PS 20",
+  kind: "handbook",
+  title: "Tabulation of the American Softwood Lumber Standard, PS 20",
   place: "nominal sizes",
   origin: "read",
   record: "f-034",
@@ -180,4 +180,181 @@ export const HANGING: Source = {
   place: "hung height ÷ stretched height = √(1 − ratio²)",
   origin: "read",
   record: "i-017",
+}
+
+export const SCREW_LENGTH: Source = {
+  kind: "memory",
+  title: "Trade habit for the length of a screw",
+  place:
+    "the piece on top and 1 1/4 in to 1 1/2 in into the timber below: 2 1/2 in for 5/4 boards, 3 in for 2x boards",
+  origin: "memory",
+  record: "d-063",
+}
+
+export const CONNECTOR_ZINC: Source = {
+  kind: "standard",
+  title: "International Building Code",
+  edition: "2018",
+  place:
+    "2304.10.5.1, connectors on treated wood outdoors: as their maker or the treater says, otherwise zinc G185 at least",
+  origin: "read",
+  record: "d-017",
+}
+
+export const FEDERAL_ADVICE: Source = {
+  kind: "handbook",
+  title: "US Forest Service: corrosion of fasteners in treated wood",
+  place: "hot-dip fasteners to A153 with connectors of G185; no bare aluminium",
+  origin: "read",
+  record: "d-023",
+}
+
+export const STAINLESS_RETENTION: Source = {
+  kind: "common_practice",
+  title: "Trade article on hardware for treated wood",
+  place: "retentions above which stainless is advised",
+  origin: "read",
+  record: "d-031",
+  note: "a secondary article",
+}
+
+export const STAINLESS_GRADES: Source = {
+  kind: "memory",
+  title: "Common practice for grades of stainless steel",
+  place: "304 or 305 inland; 316 near salt water, de-icing salt or pool chemicals",
+  origin: "memory",
+  record: "d-032",
+}
+
+export const RETENTIONS: Source = {
+  kind: "memory",
+  title: "AWPA retentions by use class",
+  place: "UC3B, UC4A and UC4B",
+  origin: "memory",
+  record: "e-006",
+  note: "0.40 for ACQ and 0.21 for CA-B were also read in a trade article",
+}
+
+const USE_CATEGORY = {
+  kind: "standard",
+  title: "AWPA use categories, as a treaters' page defines them",
+  origin: "read",
+} as const
+
+export const UC4A: Source = { ...USE_CATEGORY, place: "UC4A, ground contact, general", record: "e-001" }
+
+export const UC4B: Source = { ...USE_CATEGORY, place: "UC4B, ground contact, heavy duty", record: "e-002" }
+
+export const TREATERS_DISAGREE: Source = {
+  kind: "common_practice",
+  title: "Trade article on the change of the treating standard",
+  place: "stringers that reach the ground need ground contact; treaters disagreed about joists",
+  origin: "read",
+  record: "e-003",
+  note: "a secondary article; the evaluation criteria are followed here",
+}
+
+export const UC3: Source = {
+  kind: "memory",
+  title: "AWPA use categories above the ground",
+  place: "UC3A coated and quick to drain, UC3B uncoated or slow to drain",
+  origin: "memory",
+  record: "e-005",
+}
+
+export const NEAR_GROUND_CANADA: Source = {
+  kind: "standard",
+  title: "Canadian Wood Council on the National Building Code",
+  place: "treated wood within 150 mm of finished ground; a field-cut preservative on the cuts",
+  origin: "read",
+  record: "e-013",
+}
+
+export const FIELD_CUTS: Source = {
+  kind: "standard",
+  title: "AWPA M4, as a treaters' institute prints it",
+  place: "every cut, hole or injury that may pass the treated zone",
+  origin: "read",
+  record: "e-008",
+}
+
+export const FIELD_PRESERVATIVE: Source = {
+  kind: "standard",
+  title: "AWPA M4",
+  edition: "2008",
+  place: "copper naphthenate with 2 % copper, 1 % where that is not to be had",
+  origin: "read",
+  record: "e-007",
+}
+
+export const BRUSH_COVERAGE: Source = {
+  kind: "handbook",
+  title: "Permit sheet of a wood preservative",
+  place: "brush-on coverage a coat: 225 to 250 sq ft a gallon smooth, 100 rough; two coats, a day between",
+  origin: "read",
+  record: "e-010",
+}
+
+export const BRUSH_COVERAGE_TYPICAL: Source = {
+  kind: "handbook",
+  title: "Questions and answers of a preservative's maker",
+  place: "200 sq ft a gallon",
+  origin: "read",
+  record: "e-012",
+  note: "a secondary page; it prints the same figure as 18.6 m3: square metres a gallon are meant, 4.9 m2 a litre",
+}
+
+export const GUARD_SLOPE_SOUTH_CAROLINA: Source = {
+  kind: "standard",
+  title: "South Carolina's residential code, R312",
+  place: "also where the ground within 36 in falls more than 3 in 12",
+  origin: "read",
+  record: "b-008",
+}
+
+export const FROST_ONTARIO: Source = {
+  kind: "standard",
+  title: "Ontario Building Code 9.12.2.2.(7)",
+  place: "one storey, 55 m² at most, 600 mm at most from the ground to the underside of the joists",
+  origin: "read",
+  record: "a-030",
+}
+
+export const FROST_FREE_STANDING: Source = {
+  kind: "standard",
+  title: "International Residential Code R403.1.4.1, as amended in Connecticut",
+  place: "a deck not supported by a dwelling need not reach the frost line",
+  origin: "read",
+  record: "a-025",
+}
+
+export const FROST_MINNESOTA: Source = {
+  kind: "memory",
+  title: "Minnesota Rules 1303.1600, frost depths",
+  place: "zone 1 60 in, zone 2 42 in",
+  origin: "memory",
+  record: "a-034",
+}
+
+export const POLYETHYLENE: Source = {
+  kind: "handbook",
+  title: "Table of thermal expansion of plastics, polyethylene",
+  place: "130 to 170 millionths per kelvin",
+  origin: "read",
+  record: "h-004",
+}
+
+export const POLYPROPYLENE_FILLED: Source = {
+  kind: "handbook",
+  title: "Table of thermal expansion of plastics, polypropylene with glass",
+  origin: "read",
+  record: "h-005",
+}
+
+export const POLYPROPYLENE_RANGE: Source = {
+  kind: "memory",
+  title: "Span of the lists for plastics",
+  place: "polypropylene 80 to 150, polyethylene 120 to 200 millionths per kelvin",
+  origin: "memory",
+  record: "h-010",
 }

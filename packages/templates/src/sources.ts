@@ -307,3 +307,83 @@ export const LOCATE_SERVICES: Source = {
   origin: "memory",
   record: "e-026",
 }
+
+export const GRID_METHOD: Source = {
+  kind: "handbook",
+  title: "Course page: earthwork by the grid (borrow-pit) method",
+  place: "a corner of one cell counts once, of two twice, of four four times, over four",
+  origin: "read",
+  record: "c-025",
+}
+
+export const BALANCE_LEVEL: Source = {
+  kind: "handbook",
+  title: "Agricultural course, lesson 18: land levelling by the plane method",
+  place: "a plane through the middle of the plot at its mean level balances cut and fill",
+  origin: "read",
+  record: "c-030",
+}
+
+export const TRIANGLES: Source = {
+  kind: "geometry",
+  title: "Linear interpolation over the triangles of Delaunay",
+  note: "Of all ways to join the points by triangles, the one with the fewest thin ones.",
+}
+
+export const STONE_TEXTBOOK: Source = {
+  kind: "handbook",
+  title: "Construction-methods textbook, table 2-5",
+  place: "sand and gravel: 3,650 lb tamped for 2,860 lb loose in a cubic yard",
+  origin: "read",
+  record: "c-002",
+}
+
+export const SURFACE_DRAINAGE: Source = {
+  kind: "standard",
+  title: "International Residential Code, section R401.3",
+  edition: "2015",
+  place: "fall of 6 in within 10 ft; hard surfaces 2 percent",
+  origin: "read",
+  record: "a-022",
+}
+
+export const FOOTING_COVER: Source = {
+  kind: "standard",
+  title: "International Residential Code, section R403.1",
+  edition: "2006, a state's edition",
+  place: "footings at least 12 in below undisturbed ground",
+  origin: "read",
+  record: "a-023",
+}
+
+export const FROST_METHODS: Source = {
+  kind: "standard",
+  title: "International Residential Code, section R403.1.4.1, as amended in Connecticut",
+  place: "methods of frost protection and their exceptions",
+  origin: "read",
+  record: "a-024",
+}
+
+export const BAG_YIELD: Source = {
+  kind: "handbook",
+  title: "Yields of bagged concrete: 90, 60 or 45 bags of 40, 60 or 80 lb to the cubic yard",
+  origin: "read",
+  record: "g-001",
+  note: "One article prints 0.60 cu ft for a bag of 40 lb; 0.30 is right.",
+}
+
+export const LOCATE_CITY: Source = {
+  kind: "standard",
+  title: "City of Sarnia, duty to have utilities located",
+  place: "five business days, free of charge",
+  origin: "read",
+  record: "e-023",
+}
+
+export const LOCATE_WORKS: Source = {
+  kind: "standard",
+  title: "City of Guelph, duty to have utilities located",
+  place: "decks, fences, pools, driveways, trees, gardens, light posts",
+  origin: "read",
+  record: "e-025",
+}

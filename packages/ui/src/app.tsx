@@ -1,5 +1,5 @@
-import { createEffect, Show } from "solid-js"
-import { SessionContext, SheetContext, useWalk, WalkContext } from "./bridge/context.ts"
+import { createEffect, type JSX, on, Show } from "solid-js"
+import { SessionContext, SheetContext, useSession, useWalk, WalkContext } from "./bridge/context.ts"
 import type { Session } from "./bridge/session.ts"
 import { createWalk, type Screen } from "./bridge/walk.ts"
 import { MovedBar } from "./parts/MovedBar.tsx"
@@ -7,13 +7,14 @@ import { NoticeBar } from "./parts/NoticeBar.tsx"
 import { Search } from "./parts/Search.tsx"
 import { Trail } from "./parts/Trail.tsx"
 import { Compare } from "./screens/compare/Compare.tsx"
+import { Start } from "./screens/start/Start.tsx"
 import { SectionsButton } from "./screens/worksheet/SectionsButton.tsx"
 import { Worksheet } from "./screens/worksheet/Worksheet.tsx"
 import { en } from "./text/en.ts"
 
 export function App(props: { readonly session: Session }) {
   const { session } = props
-  const walk = createWalk((name) => session.sheet().has(name))
+  const walk = createWalk((name) => session.sheet()?.has(name) ?? false)
 
   createEffect(() => {
     const { look } = session.preferences()
@@ -21,21 +22,33 @@ export function App(props: { readonly session: Session }) {
     else document.documentElement.dataset.look = look
   })
   createEffect(() => {
-    document.title = `${session.sheet().definition.title} · ${en.product}`
+    document.title = `${session.title()} · ${en.product}`
   })
+  // After the rows are made: effects come last.
+  createEffect(
+    on(session.current, (id, before) => {
+      if (id === "") return
+      if (before === undefined || before === "") walk.settle()
+      else walk.reset()
+    }),
+  )
 
   return (
     <SessionContext.Provider value={session}>
       <WalkContext.Provider value={walk}>
-        <Show when={session.sheet()} keyed>
-          {(sheet) => (
-            <SheetContext.Provider value={sheet}>
-              <Page />
-            </SheetContext.Provider>
-          )}
-        </Show>
+        <Page />
       </WalkContext.Provider>
     </SessionContext.Provider>
+  )
+}
+
+/** Shown for the workbook that is open, and made anew for the next. */
+function WithSheet(props: { readonly children: JSX.Element; readonly fallback?: JSX.Element }) {
+  const session = useSession()
+  return (
+    <Show when={session.sheet()} keyed fallback={props.fallback}>
+      {(sheet) => <SheetContext.Provider value={sheet}>{props.children}</SheetContext.Provider>}
+    </Show>
   )
 }
 
@@ -50,32 +63,56 @@ function Page() {
         <header class="top">
           <p class="product">{en.product}</p>
           <nav class="screens" aria-label={en.screens.label}>
+            <ScreenLink screen="start" />
             <ScreenLink screen="worksheet" />
             <ScreenLink screen="compare" />
           </nav>
         </header>
-        <div class="finder">
-          <Search />
-          <Show when={walk.screen() === "worksheet"}>
-            <SectionsButton />
-          </Show>
-        </div>
+        <Show when={walk.screen() !== "start"}>
+          <div class="finder">
+            <WithSheet>
+              <Search />
+              <Show when={walk.screen() === "worksheet"}>
+                <SectionsButton />
+              </Show>
+            </WithSheet>
+          </div>
+        </Show>
       </div>
       <main id="main" tabindex={-1}>
+        <Show when={walk.screen() === "start"}>
+          <Start />
+        </Show>
         {/* Kept while another screen is shown, so that coming back is at once and where one was. */}
         <div hidden={walk.screen() !== "worksheet"}>
-          <Worksheet />
+          <WithSheet fallback={<Opening />}>
+            <Worksheet />
+          </WithSheet>
         </div>
         <Show when={walk.screen() === "compare"}>
-          <Compare />
+          <WithSheet fallback={<Opening />}>
+            <Compare />
+          </WithSheet>
         </Show>
       </main>
       <div class="dock">
         <NoticeBar />
-        <Trail />
-        <MovedBar />
+        <Show when={walk.screen() !== "start"}>
+          <WithSheet>
+            <Trail />
+            <MovedBar />
+          </WithSheet>
+        </Show>
       </div>
     </>
+  )
+}
+
+function Opening() {
+  return (
+    <p class="quiet" role="status">
+      {en.opening}
+    </p>
   )
 }
 

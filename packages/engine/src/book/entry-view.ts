@@ -99,7 +99,13 @@ export class Viewer {
       }),
     )
     if (item.kind === "table" && item.entry.rows.kind === "solved") names.push(...item.entry.rows.from)
-    if (item.kind === "column") names.push(item.table.name)
+    // A column leans on its table where a reader has something to follow there: what counts the rows, or the rows typed.
+    if (
+      item.kind === "column" &&
+      (item.table.rows.kind === "input" || this.leansOn(item.table.name).length > 0)
+    ) {
+      names.push(item.table.name)
+    }
     return [...new Set(names)].filter((used) => used !== name)
   }
 

@@ -18,6 +18,8 @@ const MOST_REMEMBERED = 8_000
 export class Holding {
   readonly #scales: Scales
   readonly #factors = new Map<MeasureId, Decimal>()
+  /** How many held units one base unit of the graph is. */
+  readonly #toHeld = new Map<MeasureId, Decimal>()
   readonly #readings = new Map<string, Reading>()
 
   constructor(scales: Scales) {
@@ -50,17 +52,23 @@ export class Holding {
 
   /** For solvers: lengths as whole nanometres, whatever the graph's scales. */
   toHeld(value: number, id: MeasureId): number {
-    const ofMeasure = measure(id).dimension ?? { exponents: {} }
-    const usual = scaleOf(ofMeasure, USUAL_SCALES)
-    const factor = this.#factor(id)
-    const held = usual.equals(factor) ? value : new Decimal(value).times(factor).div(usual).toNumber()
-    return isLength(ofMeasure) ? Math.round(held) : held
+    const factor = this.#heldFactor(id)
+    const held = factor.equals(1) ? value : new Decimal(value).times(factor).toNumber()
+    return isLength(measure(id).dimension ?? { exponents: {} }) ? Math.round(held) : held
   }
 
   fromHeld(value: number, id: MeasureId): number {
-    const usual = scaleOf(measure(id).dimension ?? { exponents: {} }, USUAL_SCALES)
-    const factor = this.#factor(id)
-    return usual.equals(factor) ? value : new Decimal(value).times(usual).div(factor).toNumber()
+    const factor = this.#heldFactor(id)
+    return factor.equals(1) ? value : new Decimal(value).div(factor).toNumber()
+  }
+
+  #heldFactor(id: MeasureId): Decimal {
+    let factor = this.#toHeld.get(id)
+    if (factor === undefined) {
+      factor = this.#factor(id).div(scaleOf(measure(id).dimension ?? { exponents: {} }, USUAL_SCALES))
+      this.#toHeld.set(id, factor)
+    }
+    return factor
   }
 
   /** As a person and a machine read it; nothing where there is no value. */

@@ -109,7 +109,8 @@ export const buildHyperFormulaGraph: GraphBuilder = (scalars, tables) => {
         (table) => [table.sheet, range(0, table.rows).map((row) => rowCells(table, row))] as const,
       ),
     ]),
-    { licenseKey: LICENCE_KEY, smartRounding: false, useWildcards: false },
+    // Its own list of changes to undo would keep every old cell alive; ours is a list of what was typed.
+    { licenseKey: LICENCE_KEY, smartRounding: false, useWildcards: false, undoLimit: 0 },
   )
   const sheetIds = new Map(
     [SCALARS, ...tableList.map((table) => table.sheet)].map((name) => [name, engine.getSheetId(name) ?? -1]),

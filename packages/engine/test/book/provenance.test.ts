@@ -25,7 +25,6 @@ test("every name can be walked down to inputs and figures", () => {
   expect([...seen].sort()).toEqual([
     "block_count",
     "fall",
-    "posts",
     "posts.blocks",
     "posts.ground",
     "posts.x",

@@ -1,5 +1,6 @@
 import type { TableEntry } from "@pegbook/engine"
 import { CSA_O141, EN_1313_1, PS_20 } from "../sources.ts"
+import { METRIC_DECKING } from "../sources-walk.ts"
 
 /** One size of timber: what it is called, what it measures, and who says so. */
 type Size = readonly [nominal: string, thickness: string, depth: string, standard: string]
@@ -55,6 +56,10 @@ const SIZES: readonly Size[] = [
   ["100x150", "100 mm", "150 mm", "EN 1313-1, from memory"],
   ["100x200", "100 mm", "200 mm", "EN 1313-1, from memory"],
   ["150x150", "150 mm", "150 mm", "EN 1313-1, from memory"],
+  ["28x95", "28 mm", "95 mm", "metric decking, from memory"],
+  ["28x120", "28 mm", "120 mm", "metric decking, from memory"],
+  ["28x145", "28 mm", "145 mm", "metric decking, from memory"],
+  ["34x145", "34 mm", "145 mm", "metric decking, from memory"],
 ]
 
 /** Sizes in the table whose thickness and depth make them fit for a use: `sizesFrom("2x", "38x", "47x")`. */
@@ -70,14 +75,14 @@ export const dressedSizes: TableEntry = {
   name: "dressed_sizes",
   label: "Actual sizes of timber",
   why: "A 2x6 is not 2 by 6: it is planed after it was named. Counts and heights go by the actual size.",
-  sources: [PS_20, CSA_O141, EN_1313_1],
+  sources: [PS_20, CSA_O141, EN_1313_1, METRIC_DECKING],
   rows: { kind: "figures" },
   columns: [
     {
       name: "nominal",
       label: "Sold as",
       why: "The name on the rack; in inches the size before planing, in millimetres the actual one.",
-      sources: [PS_20, CSA_O141, EN_1313_1],
+      sources: [PS_20, CSA_O141, EN_1313_1, METRIC_DECKING],
       measure: "text",
       values: SIZES.map(([nominal]) => nominal),
     },
@@ -85,7 +90,7 @@ export const dressedSizes: TableEntry = {
       name: "thickness",
       label: "Thickness",
       why: "The narrow side, as you would measure it.",
-      sources: [PS_20, CSA_O141, EN_1313_1],
+      sources: [PS_20, CSA_O141, EN_1313_1, METRIC_DECKING],
       measure: "length",
       values: SIZES.map(([, thickness]) => thickness),
     },
@@ -93,7 +98,7 @@ export const dressedSizes: TableEntry = {
       name: "depth",
       label: "Depth",
       why: "The wide side; it stands upright in a joist or a skid.",
-      sources: [PS_20, CSA_O141, EN_1313_1],
+      sources: [PS_20, CSA_O141, EN_1313_1, METRIC_DECKING],
       measure: "length",
       values: SIZES.map(([, , depth]) => depth),
     },
@@ -101,7 +106,7 @@ export const dressedSizes: TableEntry = {
       name: "standard",
       label: "Who says so",
       why: "Which standard gives the row's size, and whether it was read or recalled.",
-      sources: [PS_20, CSA_O141, EN_1313_1],
+      sources: [PS_20, CSA_O141, EN_1313_1, METRIC_DECKING],
       measure: "text",
       values: SIZES.map(([, , , standard]) => standard),
     },

@@ -4,11 +4,13 @@ import { blocks } from "../parts/blocks.ts"
 import { dig } from "../parts/dig.ts"
 import { edgeBoards } from "../parts/edge-boards.ts"
 import { fixings } from "../parts/fixings.ts"
+import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
-import { limits } from "../parts/limits.ts"
+import { frost, limits } from "../parts/limits.ts"
 import { supportLoads } from "../parts/loads.ts"
+import { massesOf } from "../parts/masses.ts"
 import { net } from "../parts/net.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
@@ -17,6 +19,9 @@ import { stoneBeds } from "../parts/stone-beds.ts"
 import { supportLayout } from "../parts/supports.ts"
 import { tiles } from "../parts/tiles.ts"
 import { timber } from "../parts/timber.ts"
+import { treatment } from "../parts/treatment.ts"
+import { woodWithoutBoards } from "../parts/wood.ts"
+import { GAME_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
 
@@ -31,6 +36,7 @@ export const gameTablePlatform: Definition = {
     size,
     ground,
     limits,
+    frost,
     skidLayout,
     supportLayout,
     supportLoads,
@@ -46,6 +52,10 @@ export const gameTablePlatform: Definition = {
     net,
     fixings,
     timber,
+    treatment,
+    woodWithoutBoards,
+    massesOf(GAME_THINGS),
+    haulage,
     buildUp,
     heights,
     houseRules,

@@ -10,7 +10,7 @@ import { practice } from "../sources-frame.ts"
 export const blocking: Section = {
   id: "blocking",
   title: "Blocking",
-  says: "Short pieces between the joists stop them from twisting and hold up the sheets' long edges.",
+  says: "Short pieces between the joists stop them from twisting and hold up whatever ends between them.",
   entries: [
     {
       kind: "input",
@@ -20,7 +20,7 @@ export const blocking: Section = {
       default: "2",
       least: "0",
       most: "20",
-      why: "Lines along the platform, the rims not counted. One line under each long seam between sheets gives those edges something to be screwed to.",
+      why: "Lines along the platform, the rims not counted. Where sheets meet between joists, a line under each long seam gives those edges something to be screwed to.",
       sources: [USER, practice("blocking under sheet edges that fall between joists")],
     },
     {

@@ -1,4 +1,4 @@
-import type { FigureEntry, Section } from "@pegbook/engine"
+import type { Column, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
 import {
   ARITHMETIC,
   ASK_FIRST,
@@ -6,90 +6,309 @@ import {
   DECK_EXEMPTION_CITY,
   DECK_EXEMPTION_COUNTY,
   DECK_HEIGHT_ONTARIO,
+  FROST_PRACTICE,
   GEOMETRY,
   GUARD_IRC,
   GUARD_ONTARIO,
   SHED_EXEMPTION_IBC,
   SHED_EXEMPTION_ONTARIO,
   STAIR_IRC,
+  USER,
   USER_AUTHORITY,
 } from "../sources.ts"
+import {
+  FROST_FREE_STANDING,
+  FROST_MINNESOTA,
+  FROST_ONTARIO,
+  GUARD_SLOPE_SOUTH_CAROLINA,
+} from "../sources-frame.ts"
 
-/** Figures of other places, shown so that a reader knows what to ask for. No check leans on them. */
-const elsewhere: readonly FigureEntry[] = [
+/** A figure of another place: what it is of, where it holds, the figure, what to mind, and who says so. */
+interface Elsewhere {
+  readonly what: string
+  readonly place: string
+  readonly figure: string
+  readonly mind: string
+  readonly source: Source
+}
+
+const AREAS: readonly Elsewhere[] = [
   {
-    kind: "figure",
-    name: "elsewhere_deck_area_california",
-    label: "Elsewhere: area of a free-standing deck",
-    why: "One Californian city asks for a permit above this, and for any deck more than 30 in high, attached to a house or serving its exit door. Ask for your own place's figure.",
-    sources: [DECK_EXEMPTION_CITY],
-    measure: "area",
-    value: "200 ft2",
+    what: "free-standing deck",
+    place: "one Californian city",
+    figure: "200 ft2",
+    mind: "a permit also for any deck more than 30 in high, attached to a house or serving its exit door",
+    source: DECK_EXEMPTION_CITY,
   },
   {
-    kind: "figure",
-    name: "elsewhere_shed_area_ibc",
-    label: "Elsewhere: area of a small building",
-    why: "The model code for buildings other than houses names this area for sheds and the like. Ask whether a platform counts as one.",
-    sources: [SHED_EXEMPTION_IBC],
-    measure: "area",
-    value: "120 ft2",
+    what: "small building",
+    place: "model code for buildings other than houses",
+    figure: "120 ft2",
+    mind: "for sheds and the like: ask whether a platform counts as one",
+    source: SHED_EXEMPTION_IBC,
   },
   {
-    kind: "figure",
-    name: "elsewhere_shed_area_ontario",
-    label: "Elsewhere: area of a storage shed",
-    why: "Ontario's larger area is for storage sheds only; a platform to play or sit on is not one.",
-    sources: [SHED_EXEMPTION_ONTARIO],
-    measure: "area",
-    value: "15 m2",
+    what: "storage shed",
+    place: "Ontario",
+    figure: "15 m2",
+    mind: "for storage only; a platform to play or sit on is not one",
+    source: SHED_EXEMPTION_ONTARIO,
   },
   {
-    kind: "figure",
-    name: "elsewhere_building_area_ontario",
-    label: "Elsewhere: area of any other structure",
-    why: "Ontario's ordinary threshold. The use decides which of the two areas holds, so say what it is for when you ask.",
-    sources: [BUILDING_THRESHOLD_ONTARIO],
-    measure: "area",
-    value: "10 m2",
+    what: "any other structure",
+    place: "Ontario",
+    figure: "10 m2",
+    mind: "the use decides which of Ontario's two areas holds: say what it is for when you ask",
+    source: BUILDING_THRESHOLD_ONTARIO,
   },
   {
-    kind: "figure",
-    name: "elsewhere_deck_height_county",
-    label: "Elsewhere: height of a deck",
-    why: "One county in Washington State measures down to the lowest ground within 6 ft of the deck. Ask from where your place measures.",
-    sources: [DECK_EXEMPTION_COUNTY],
-    measure: "length",
-    value: "30 in",
+    what: "let off the frost depth",
+    place: "Ontario",
+    figure: "55 m2",
+    mind: "one storey, standing free, and low as well",
+    source: FROST_ONTARIO,
   },
   {
-    kind: "figure",
-    name: "elsewhere_deck_height_ontario",
-    label: "Elsewhere: height of a deck in Ontario",
-    why: "Several Canadian cities ask for a permit above this height.",
-    sources: [DECK_HEIGHT_ONTARIO],
-    measure: "length",
-    value: "600 mm",
-  },
-  {
-    kind: "figure",
-    name: "elsewhere_guard_height_irc",
-    label: "Elsewhere: drop that needs a guard",
-    why: "The model house code asks for a guard where the drop within 3 ft of the edge is more than this.",
-    sources: [GUARD_IRC],
-    measure: "length",
-    value: "30 in",
-  },
-  {
-    kind: "figure",
-    name: "elsewhere_guard_height_ontario",
-    label: "Elsewhere: drop that needs a guard in Ontario",
-    why: "Also where the ground within 1.2 m falls away more than one in two.",
-    sources: [GUARD_ONTARIO],
-    measure: "length",
-    value: "600 mm",
+    what: "light structure let off the frost depth",
+    place: "Connecticut",
+    figure: "600 ft2",
+    mind: "also lets off a deck that no house holds up",
+    source: FROST_FREE_STANDING,
   },
 ]
+
+const HEIGHTS: readonly Elsewhere[] = [
+  {
+    what: "height of a deck",
+    place: "one county in Washington State",
+    figure: "30 in",
+    mind: "measured down to the lowest ground within 6 ft of the deck",
+    source: DECK_EXEMPTION_COUNTY,
+  },
+  {
+    what: "height of a deck",
+    place: "Ontario, several cities",
+    figure: "600 mm",
+    mind: "a permit above it",
+    source: DECK_HEIGHT_ONTARIO,
+  },
+  {
+    what: "drop that needs a guard",
+    place: "model house code",
+    figure: "30 in",
+    mind: "within 3 ft of the edge",
+    source: GUARD_IRC,
+  },
+  {
+    what: "drop that needs a guard",
+    place: "Ontario",
+    figure: "600 mm",
+    mind: "also where the ground within 1.2 m falls away more than one in two",
+    source: GUARD_ONTARIO,
+  },
+  {
+    what: "ground that counts for a guard",
+    place: "Ontario",
+    figure: "1200 mm",
+    mind: "measured out from the edge; the model house code takes 36 in",
+    source: GUARD_ONTARIO,
+  },
+  {
+    what: "height let off the frost depth",
+    place: "Ontario",
+    figure: "600 mm",
+    mind: "from the ground to the underside of the joists",
+    source: FROST_ONTARIO,
+  },
+  {
+    what: "frost depth in a cold place",
+    place: "Minnesota, northern zone",
+    figure: "60 in",
+    mind: "differs from county to county: ask for yours",
+    source: FROST_MINNESOTA,
+  },
+]
+
+const SLOPES: readonly Elsewhere[] = [
+  {
+    what: "slope that needs a guard",
+    place: "South Carolina",
+    figure: "3/12",
+    mind: "within 36 in of the edge, however small the drop",
+    source: GUARD_SLOPE_SOUTH_CAROLINA,
+  },
+  {
+    what: "slope that needs a guard",
+    place: "Ontario",
+    figure: "1/2",
+    mind: "within 1.2 m of the edge",
+    source: GUARD_ONTARIO,
+  },
+]
+
+/** Figures of other places as a table, shown so that a reader knows what to ask for. No check leans on them. */
+function elsewhere(
+  name: string,
+  label: string,
+  measure: MeasureId,
+  column: Pick<Column, "name" | "label" | "why">,
+  rows: readonly Elsewhere[],
+): TableEntry {
+  const sources = [...new Set(rows.map(({ source }) => source))]
+  return {
+    kind: "table",
+    name,
+    label,
+    why: "What other places say, so that you know what to ask for. Ask for your own place's figures.",
+    sources,
+    rows: { kind: "figures" },
+    columns: [
+      {
+        name: "what",
+        label: "What",
+        why: "What the figure is of.",
+        sources,
+        measure: "text",
+        values: rows.map(({ what }) => what),
+      },
+      {
+        name: "place",
+        label: "Where",
+        why: "Where it holds.",
+        sources,
+        measure: "text",
+        values: rows.map(({ place }) => place),
+      },
+      { ...column, sources, measure, values: rows.map(({ figure }) => figure) },
+      {
+        name: "mind",
+        label: "Mind",
+        why: "What else the place says about it.",
+        sources,
+        measure: "text",
+        values: rows.map(({ mind }) => mind),
+      },
+      {
+        name: "source",
+        label: "Who says so",
+        why: "The text that the figure is from, and its record.",
+        sources,
+        measure: "text",
+        values: rows.map(({ source: { title, record } }) => `${title} (${record ?? "no record"})`),
+      },
+    ],
+  }
+}
+
+/**
+ * Whether frost decides how deep the platform has to stand. Two separate questions, as the codes ask them: whether it
+ * hangs on a house, and how large and how high it is.
+ *
+ * Needs: platform_area, height_above_ground, surface_build_up, joist_depth, near_limit_share.
+ */
+export const frost: Section = {
+  id: "frost",
+  title: "Frost",
+  says: "Blocks on the surface rise and sink with the frost. Your place may allow that for a low platform that stands free.",
+  entries: [
+    {
+      kind: "input",
+      name: "frost_depth",
+      label: "Frost depth at your place",
+      why: "How deep the ground freezes. Blocks on the surface stand above it and will move; the figure shows how far off a footing would be.",
+      sources: [USER_AUTHORITY, FROST_PRACTICE],
+      cautions: [
+        "Surface blocks heave. Keep the platform clear of the house, on drained stone, and level it again in spring.",
+      ],
+      measure: "length",
+      default: null,
+      least: "0 in",
+      most: "20 ft",
+    },
+    {
+      kind: "input",
+      name: "buildings_touched",
+      label: "Buildings that it is fixed to",
+      why: "A platform that hangs on a house has to move with the house: it then needs footings below the frost.",
+      sources: [USER, FROST_FREE_STANDING],
+      measure: "count",
+      default: "0",
+      least: "0",
+      most: "10",
+    },
+    {
+      kind: "check",
+      name: "free_standing_check",
+      label: "Does it stand free?",
+      why: "The lightening for frost is for platforms that no building holds up: none may be touched.",
+      sources: [FROST_FREE_STANDING, FROST_PRACTICE],
+      measure: "count",
+      demand: "buildings_touched",
+      limit: "0",
+      sense: "at_most",
+      advice: ["Keep a gap to the building, or have footings below the frost designed."],
+    },
+    {
+      kind: "input",
+      name: "frost_area_limit",
+      label: "Largest area let off the frost depth",
+      why: "Some codes let small structures stand above the frost. Ask yours for its area.",
+      sources: [USER_AUTHORITY, ASK_FIRST],
+      measure: "area",
+      default: null,
+      least: "1 ft2",
+    },
+    {
+      kind: "check",
+      name: "frost_area_check",
+      label: "Small enough to stand above the frost?",
+      why: "Holds the platform against the area that your place allows.",
+      sources: [USER_AUTHORITY],
+      measure: "area",
+      demand: "platform_area",
+      limit: "frost_area_limit",
+      sense: "at_most",
+      near: "near_limit_share",
+      advice: [
+        "Make the platform smaller than {frost_area_limit}, or have footings below the frost designed.",
+      ],
+    },
+    {
+      kind: "input",
+      name: "frost_height_limit",
+      label: "Greatest height let off the frost depth",
+      why: "Measured from the ground to the underside of the joists. Ask whether your place has such a limit.",
+      sources: [USER_AUTHORITY, ASK_FIRST],
+      measure: "length",
+      default: null,
+      least: "1 in",
+    },
+    {
+      kind: "formula",
+      name: "joist_underside_height",
+      label: "Underside of the joists above the lowest ground",
+      why: "The height that the frost rule asks about; not the one of the permit.",
+      sources: [GEOMETRY],
+      measure: "length",
+      formula: "height_above_ground - surface_build_up - joist_depth",
+    },
+    {
+      kind: "check",
+      name: "frost_height_check",
+      label: "Low enough to stand above the frost?",
+      why: "Holds the joists' underside against the height that your place allows.",
+      sources: [USER_AUTHORITY],
+      measure: "length",
+      demand: "joist_underside_height",
+      limit: "frost_height_limit",
+      sense: "at_most",
+      near: "near_limit_share",
+      advice: [
+        "The joists' underside is {joist_underside_height} above the lowest ground: lower the platform or have footings below the frost designed.",
+      ],
+    },
+  ],
+}
 
 /** What the place allows: limits that the user's own authority decides, and the checks against them. */
 export const limits: Section = {
@@ -216,6 +435,32 @@ export const limits: Section = {
     },
     {
       kind: "input",
+      name: "guard_slope_limit",
+      label: "Slope beside it that needs a guard",
+      why: "Some codes ask for a guard beside steep ground whatever the drop. Ask whether yours does, and write rise over run.",
+      sources: [USER_AUTHORITY, GUARD_SLOPE_SOUTH_CAROLINA, GUARD_ONTARIO],
+      measure: "ratio",
+      default: null,
+      least: "1/100",
+      most: "2",
+    },
+    {
+      kind: "check",
+      name: "guard_slope_check",
+      label: "Is the ground beside it too steep to go without a guard?",
+      why: "The steepest way down is taken, as it may lie beside any edge. Ground beyond the platform is taken to fall as it does below: look at it.",
+      sources: [USER_AUTHORITY],
+      measure: "ratio",
+      demand: "ground_steepness",
+      limit: "guard_slope_limit",
+      sense: "at_most",
+      near: "near_limit_share",
+      advice: [
+        "The ground falls at {ground_steepness}: grade it flatter beside the platform, or plan a guard to your code.",
+      ],
+    },
+    {
+      kind: "input",
       name: "riser_limit",
       label: "Highest step allowed",
       why: "No single step up may be higher than this. It decides how many steps each side needs.",
@@ -258,6 +503,30 @@ export const limits: Section = {
       near: "near_limit_share",
       advice: ["Move the platform until it is at least {boundary_distance_least} from the boundary."],
     },
-    ...elsewhere,
+    elsewhere(
+      "elsewhere_areas",
+      "Elsewhere: areas",
+      "area",
+      { name: "area", label: "Area", why: "Up to it, less is asked." },
+      AREAS,
+    ),
+    elsewhere(
+      "elsewhere_heights",
+      "Elsewhere: heights and depths",
+      "length",
+      { name: "height", label: "Height, depth or reach", why: "Above it, more is asked." },
+      HEIGHTS,
+    ),
+    elsewhere(
+      "elsewhere_slopes",
+      "Elsewhere: slopes",
+      "ratio",
+      {
+        name: "slope",
+        label: "Slope, rise over run",
+        why: "On steeper ground beside the edge, a guard is asked for.",
+      },
+      SLOPES,
+    ),
   ],
 }

@@ -1,94 +1,92 @@
-import type { Entry } from "@pegbook/engine"
+import type { Entry, InputEntry } from "@pegbook/engine"
 import { GEOMETRY, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 
-/** Spare screws and whole boxes. */
-export const screwBoxes: readonly Entry[] = [
-  {
-    kind: "input",
-    name: "spare_screws",
-    label: "Spare screws",
-    measure: "share",
-    default: "10 %",
-    least: "0 %",
-    most: "100 %",
-    why: "Some break, some fall into the grass. Screws are what people run out of most often.",
-    sources: [USER, practice("one in ten spare")],
-  },
-  {
-    kind: "input",
-    name: "screws_per_box",
-    label: "Sheet screws in a box",
-    measure: "count",
-    default: "350",
-    least: "1",
-    most: "100000",
-    why: "It is on the box. If yours are sold by weight, ask how many that is.",
-    sources: [USER],
-  },
-  {
-    kind: "formula",
-    name: "screws_to_buy",
-    label: "Sheet screws with the spare",
-    measure: "count",
-    formula: "ROUNDUP(screw_count * (1 + spare_screws) - rounding_tolerance; 0)",
-    why: "Rounded up once, at the end.",
-    sources: [GEOMETRY],
-  },
-  {
-    kind: "formula",
-    name: "screw_boxes",
-    label: "Boxes of sheet screws",
-    measure: "count",
-    formula: "ROUNDUP(screws_to_buy / screws_per_box; 0)",
-    why: "Whole boxes.",
-    sources: [GEOMETRY],
-  },
-  {
-    kind: "formula",
-    name: "screws_left",
-    label: "Sheet screws left over",
-    measure: "count",
-    formula: "screw_boxes * screws_per_box - screw_count",
-    why: "If none is lost. Where it is large, a smaller box may do.",
-    sources: [GEOMETRY],
-  },
-  {
-    kind: "input",
-    name: "frame_screws_per_box",
-    label: "Frame screws in a box",
-    measure: "count",
-    default: "100",
-    least: "1",
-    most: "100000",
-    why: "Frame screws are longer than sheet screws, and are another box.",
-    sources: [USER],
-  },
-  {
-    kind: "formula",
-    name: "frame_screws_to_buy",
-    label: "Frame screws with the spare",
-    measure: "count",
-    formula: "ROUNDUP(frame_screw_count * (1 + spare_screws) - rounding_tolerance; 0)",
-    why: "Rounded up once, at the end.",
-    sources: [GEOMETRY],
-  },
-  {
-    kind: "formula",
-    name: "frame_screw_boxes",
-    label: "Boxes of frame screws",
-    measure: "count",
-    formula: "ROUNDUP(frame_screws_to_buy / frame_screws_per_box; 0)",
-    why: "Whole boxes.",
-    sources: [GEOMETRY],
-  },
-  {
-    kind: "formula",
-    name: "frame_screws_left",
-    label: "Frame screws left over",
-    measure: "count",
-    formula: "frame_screw_boxes * frame_screws_per_box - frame_screw_count",
-    why: "If none is lost.",
-    sources: [GEOMETRY],
-  },
-]
+/** Added once, to the screws of every box. */
+export const spareScrews: InputEntry = {
+  kind: "input",
+  name: "spare_screws",
+  label: "Spare screws",
+  measure: "share",
+  default: "10 %",
+  least: "0 %",
+  most: "100 %",
+  why: "Some break, some fall into the grass. Screws are what people run out of most often.",
+  sources: [USER, practice("one in ten spare")],
+}
+
+interface Names {
+  readonly word: string
+  readonly count: string
+  readonly perBox: string
+  readonly inABox: string
+  readonly toBuy: string
+  readonly boxes: string
+  readonly left: string
+}
+
+/** Whole boxes of one kind of screw. Needs: the count, spare_screws, rounding_tolerance. */
+function boxesOf({ word, count, perBox, inABox, toBuy, boxes, left }: Names): readonly Entry[] {
+  return [
+    {
+      kind: "input",
+      name: perBox,
+      label: `${word} in a box`,
+      measure: "count",
+      default: inABox,
+      least: "1",
+      most: "100000",
+      why: "It is on the box. If yours are sold by weight, ask how many that is.",
+      sources: [USER],
+    },
+    {
+      kind: "formula",
+      name: toBuy,
+      label: `${word} with the spare`,
+      measure: "count",
+      formula: `MAX(0; ROUNDUP(${count} * (1 + spare_screws) - rounding_tolerance; 0))`,
+      why: "Rounded up once, at the end.",
+      sources: [GEOMETRY],
+    },
+    {
+      kind: "formula",
+      name: boxes,
+      label: `Boxes of ${word.toLowerCase()}`,
+      measure: "count",
+      formula: `ROUNDUP(${toBuy} / ${perBox}; 0)`,
+      why: "Whole boxes.",
+      sources: [GEOMETRY],
+    },
+    {
+      kind: "formula",
+      name: left,
+      label: `${word} left over`,
+      measure: "count",
+      formula: `${boxes} * ${perBox} - ${count}`,
+      why: "If none is lost. Where it is large, a smaller box may do.",
+      sources: [GEOMETRY],
+    },
+  ]
+}
+
+/** Boxes of what holds the sheets or boards. Needs: screw_count, spare_screws, rounding_tolerance. */
+export const surfaceScrewBoxes: readonly Entry[] = boxesOf({
+  word: "Surface screws",
+  count: "screw_count",
+  perBox: "screws_per_box",
+  inABox: "350",
+  toBuy: "screws_to_buy",
+  boxes: "screw_boxes",
+  left: "screws_left",
+})
+
+/** Boxes of what holds the frame together. Needs: frame_screw_count, spare_screws, rounding_tolerance. */
+export const frameScrewBoxes: readonly Entry[] = boxesOf({
+  word: "Frame screws",
+  count: "frame_screw_count",
+  perBox: "frame_screws_per_box",
+  inABox: "100",
+  toBuy: "frame_screws_to_buy",
+  boxes: "frame_screw_boxes",
+  left: "frame_screws_left",
+})

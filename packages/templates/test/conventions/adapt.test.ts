@@ -9,13 +9,13 @@ describe("a template's variant of a part", () => {
       labels: { block_count: "Slabs" },
       whys: { block_height: "A garden slab lies flat." },
       defaults: { block_height: "2 in", block_courses_limit: "1" },
-      without: ["block_count_flat", "blocks_missed_by_flat"],
+      without: ["block_courses_max", "blocks_missed_by_flat"],
     })
     const names = slabs.entries.map((entry) => entry.name)
     expect(names).toEqual(
       blocks.entries
         .map((entry) => entry.name)
-        .filter((name) => name !== "block_count_flat" && name !== "blocks_missed_by_flat"),
+        .filter((name) => name !== "block_courses_max" && name !== "blocks_missed_by_flat"),
     )
     expect(slabs.entries.find((entry) => entry.name === "block_count")).toMatchObject({ label: "Slabs" })
     expect(slabs.entries.find((entry) => entry.name === "block_height")).toMatchObject({

@@ -35,6 +35,12 @@ function legalText(entry: InputEntry): fc.Arbitrary<string> {
       fc.integer(steps(0.001)).map((millimetres) => `${millimetres} mm`),
     )
   }
+  // A bare share is read as a percentage.
+  if (entry.measure === "share") {
+    return fc
+      .integer({ min: 1, max: 999 })
+      .map((step) => `${Number((100 * (least + ((most - least) * step) / 1000)).toPrecision(6))} %`)
+  }
   const unit = measure(entry.measure).si
   const suffix = unit === "1" || unit === "" ? "" : ` ${unit.replace(".", "·")}`
   // A thousandth inside the limits, so that six digits cannot round past them.

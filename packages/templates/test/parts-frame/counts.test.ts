@@ -148,26 +148,6 @@ describe("sheets", () => {
   })
 })
 
-describe("corrosion", () => {
-  // International Building Code 2304.10.5.1 (record d-016): treated wood wants hot-dip zinc, stainless or better; wood screws
-  // may not be plated mechanically only. Borate with plain steel only indoors and dry (d-018).
-  test.each([
-    ["copper quat (ACQ)", "electroplated zinc", "fails"],
-    ["copper quat (ACQ)", "mechanically plated zinc", "fails"],
-    ["copper azole (CA-B, CA-C)", "hot-dip zinc", "passes"],
-    ["micronised copper (MCA)", "stainless steel", "passes"],
-    ["borate", "plain steel", "fails"],
-  ])("%s with %s: %s", (timber_treatment, screw_coating, verdict) => {
-    const book = platform({ timber_treatment, screw_coating })
-    expect(book.entry("fastener_corrosion_check").check?.verdict).toBe(verdict)
-  })
-
-  test("near salt water hot-dip zinc is not enough", () => {
-    const book = platform({ severe_place: "yes" })
-    expect(book.entry("fastener_corrosion_check").check?.verdict).toBe("fails")
-  })
-})
-
 describe("net", () => {
   test.each([
     ["0", "0", 0],
@@ -187,6 +167,20 @@ describe("net", () => {
       expect(new Set(places).size).toBe(posts)
     },
   )
+
+  // Nine posts at 20 ft by 12 ft with posts 8 ft apart at most: four corners, one across the end, two along each side.
+  test("two guys at each of four corners and one at each of five posts between are 13, and 13 pegs", () => {
+    const book = platform({ net_ends: "1", net_sides: "2" })
+    expect(number(book, "net_guy_count")).toBe(13)
+    expect(number(book, "net_peg_count")).toBe(13)
+  })
+
+  // A right triangle of 3, 4 and 5: 6 ft of net and 2 ft to the ground, the peg 6 ft out, is 10 ft.
+  test("a guy from 8 ft up to a peg 6 ft out is 10 ft, and two for the knots", () => {
+    const book = platform({ net_height: "6 ft", height_above_ground: "2 ft", net_guy_reach: "6 ft" })
+    expect(inches(book, "net_guy_length")).toBeCloseTo(144, 6)
+    expect(inches(book, "net_guy_rope")).toBeCloseTo(144 * number(book, "net_guy_count"), 4)
+  })
 
   // FAO hanging ratios (record i-017, pairs in i-018): hung at 0.6 of its length, a net hangs 0.8 of its height.
   test("a net hung at 0.6 is ordered a quarter higher than it hangs", () => {

@@ -8,6 +8,7 @@ import { net } from "../../src/parts/net.ts"
 import { sheets } from "../../src/parts/sheets.ts"
 import { tiles } from "../../src/parts/tiles.ts"
 import { timber } from "../../src/parts/timber.ts"
+import { treatment } from "../../src/parts/treatment.ts"
 
 const HERE: Source = { kind: "user", title: "this test" }
 const said = { label: "Of the test", why: "Of the test.", sources: [HERE] }
@@ -27,6 +28,9 @@ const ground: Section = {
       formula: "platform_length * platform_width",
       ...said,
     },
+    { kind: "input", name: "height_above_ground", measure: "length", default: "18 in", ...said },
+    { kind: "input", name: "underside_clearance", measure: "length", default: "1 in", ...said },
+    { kind: "input", name: "skid_depth", measure: "length", default: "5 1/2 in", ...said },
     { kind: "input", name: "skid_size", measure: "text", default: "4x6", ...said },
     { kind: "input", name: "skid_count", measure: "count", default: "3", ...said },
     {
@@ -63,7 +67,19 @@ export const PLATFORM: Definition = {
   says: "The frame, its surface and its fixings.",
   unitSystem: "us",
   cautions: [],
-  sections: [ground, houseRules, joists, blocking, sheets, tiles, edgeBoards, net, fixings, timber],
+  sections: [
+    ground,
+    houseRules,
+    joists,
+    blocking,
+    sheets,
+    tiles,
+    edgeBoards,
+    net,
+    fixings,
+    timber,
+    treatment,
+  ],
 }
 
 let opened: Book | undefined

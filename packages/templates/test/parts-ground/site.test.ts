@@ -29,7 +29,7 @@ describe("the plane through surveyed levels", () => {
       { x: "0 ft", y: "12 ft", level: "49 ft 10 in" },
     ])
     expect(byLevels.inches("ground_origin")).toBeCloseTo(600, 6)
-    expect(byLevels.inches("levels_off_plane_most")).toBeCloseTo(0, 6)
+    expect(byLevels.columnInches("ground_plane.off_plane")[0]).toBeCloseTo(0, 6)
     for (const name of ["supports.dig", "supports.courses", "edge_stations.height"]) {
       for (const [index, value] of byLevels.column(name).entries()) {
         expect(value).toBeCloseTo(byFalls.column(name)[index] ?? Number.NaN, 9)
@@ -46,7 +46,7 @@ describe("the plane through surveyed levels", () => {
     ]) {
       const read = workbook({}, levels)
       expect(read.verdict("levels_check")).toBe("fails")
-      expect(read.inches("fall_length_in_use")).toBeCloseTo(7, 9)
+      expect(read.number("ground_slope_length") * 240).toBeCloseTo(7, 9)
       expect(read.book.problems().filter((problem) => problem.code !== "needs_entry")).toEqual([])
     }
     expect(workbook().verdict("levels_check")).toBe("passes")
@@ -60,22 +60,23 @@ describe("the plane through surveyed levels", () => {
       point(0, 12, 1),
       point(10, 6, 0.5),
     ])
-    expect(read.number("levels_off_plane_most") / FEET).toBeCloseTo(0.4, 9)
+    expect((read.column("ground_plane.off_plane")[0] ?? Number.NaN) / FEET).toBeCloseTo(0.4, 9)
   })
 })
 
 describe("size and heights", () => {
   test("the 3-4-5 triangle is the biggest that fits in whole steps", () => {
     const read = workbook({ platform_length: "22 ft", platform_width: "13 ft" })
-    expect(read.inches("square_side_short")).toBeCloseTo(144, 9)
-    expect(read.inches("square_side_long")).toBeCloseTo(192, 9)
-    expect(read.inches("square_diagonal")).toBeCloseTo(240, 9)
+    expect(read.columnInches("square_triangle.short")[0]).toBeCloseTo(144, 9)
+    expect(read.columnInches("square_triangle.long")[0]).toBeCloseTo(192, 9)
+    expect(read.columnInches("square_triangle.across")[0]).toBeCloseTo(240, 9)
   })
 
   test("ground that falls towards the first end makes that the low end", () => {
     const read = workbook({}, [point(0, 0, 0), point(20, 0, 1), point(0, 12, 0)])
     expect(read.inches("ground_high")).toBeCloseTo(12, 6)
-    expect(read.inches("rise_low_end") - read.inches("rise_high_end")).toBeCloseTo(12, 6)
+    const [high = Number.NaN, low = Number.NaN] = read.columnInches("climbs.rise")
+    expect(low - high).toBeCloseTo(12, 6)
     expect(read.inches("height_above_ground")).toBeCloseTo(read.inches("top_height") + 12, 6)
   })
 

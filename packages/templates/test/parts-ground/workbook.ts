@@ -1,4 +1,4 @@
-import { type Book, type Definition, openBook, type Section } from "@pegbook/engine"
+import { type Book, type Definition, type MeasureId, openBook, type Section } from "@pegbook/engine"
 import { blocks } from "../../src/parts/blocks.ts"
 import { dig } from "../../src/parts/dig.ts"
 import { heights } from "../../src/parts/heights.ts"
@@ -11,26 +11,28 @@ import { stoneBeds } from "../../src/parts/stone-beds.ts"
 import { supportLayout } from "../../src/parts/supports.ts"
 import { USER } from "../../src/sources.ts"
 
-/** Stands for what lies on the skids. */
-const layers: Section = {
-  id: "layers",
-  title: "Layers",
-  says: "What lies on the skids.",
-  entries: (
-    [
-      ["frame_build_up", "11 in"],
-      ["surface_build_up", "1 3/8 in"],
-    ] as const
-  ).map(([name, thickness]) => ({
-    kind: "input",
-    name,
-    label: "Of the test",
-    why: "Of the test.",
-    sources: [USER],
-    measure: "length",
-    default: thickness,
-  })),
+/** A section of inputs, for what a part needs and a test gives. */
+export function givens(
+  entries: Readonly<Record<string, readonly [measure: MeasureId, text: string]>>,
+): Section {
+  return {
+    id: "givens",
+    title: "Givens",
+    says: "Of the test.",
+    entries: Object.entries(entries).map(([name, [measure, text]]) => ({
+      kind: "input",
+      name,
+      label: "Of the test",
+      why: "Of the test.",
+      sources: [USER],
+      measure,
+      default: text,
+    })),
+  }
 }
+
+/** Stands for what lies on the skids. */
+const layers = givens({ frame_build_up: ["length", "11 in"], surface_build_up: ["length", "1 3/8 in"] })
 
 /** The ground works alone: what the parts here give without a frame. */
 const GROUND_WORKS: Definition = {
@@ -72,15 +74,24 @@ export interface Read {
   columnPounds(name: string): readonly number[]
   columnPsf(name: string): readonly number[]
   cubicFeet(name: string): number
+  squareFeet(name: string): number
   verdict(name: string): string | undefined
 }
 
-/** Throws when an input is not accepted: a test that sets what cannot be set is wrong. */
 export function workbook(
   typed: Readonly<Record<string, string>> = {},
   levels: readonly Readonly<Record<string, string>>[] = [],
 ): Read {
-  const { book, problems } = openBook(GROUND_WORKS)
+  return readOf(GROUND_WORKS, typed, levels)
+}
+
+/** Throws when an input is not accepted: a test that sets what cannot be set is wrong. */
+export function readOf(
+  definition: Definition,
+  typed: Readonly<Record<string, string>> = {},
+  levels: readonly Readonly<Record<string, string>>[] = [],
+): Read {
+  const { book, problems } = openBook(definition)
   accept(problems)
   accept(book.editAll(typed).problems)
   if (levels.length > 0) accept(book.editTable("ground_levels", levels).problems)
@@ -105,6 +116,7 @@ export function workbook(
     columnPounds: scaled(NEWTONS_PER_POUND),
     columnPsf: scaled(PASCALS_PER_PSF),
     cubicFeet: (name) => number(name) / (12 * METRES_PER_INCH) ** 3,
+    squareFeet: (name) => number(name) / (12 * METRES_PER_INCH) ** 2,
     verdict: (name) => book.entry(name).check?.verdict,
   }
 }

@@ -1,7 +1,7 @@
 import { createSignal } from "solid-js"
 import { createStore } from "solid-js/store"
 
-export type Screen = "worksheet" | "compare"
+export type Screen = "start" | "worksheet" | "compare"
 
 /** Which column of a table is open, and in which row, from 1. */
 export interface OpenColumn {
@@ -13,6 +13,10 @@ export interface OpenColumn {
 export interface Walk {
   screen(): Screen
   show(screen: Screen): void
+  /** Follows the address; for when the rows are there to be shown. */
+  settle(): void
+  /** For another workbook: nothing is open in it, and nothing was passed on the way. */
+  reset(): void
   /** The entry last gone to. */
   at(): string | undefined
   /** The entries passed on the way, oldest first. */
@@ -47,8 +51,8 @@ export function addressOf(step: { readonly screen: Screen; readonly at?: string 
 
 /** Reads an address; one that is not understood leads to the worksheet. */
 export function readAddress(hash: string): { readonly screen: Screen; readonly at?: string } {
-  const [, screen, at] = /^#\/(worksheet|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
-  if (screen === "compare") return { screen: "compare" }
+  const [, screen, at] = /^#\/(start|worksheet|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
+  if (screen === "start" || screen === "compare") return { screen }
   return at === undefined ? { screen: "worksheet" } : { screen: "worksheet", at }
 }
 
@@ -59,8 +63,8 @@ export function tableAndColumn(name: string): { readonly table: string; readonly
 }
 
 export function createWalk(has: (name: string) => boolean): Walk {
-  const [step, setStep] = createSignal<Step>({ screen: "worksheet", trail: [] })
-  const [open, setOpen] = createStore<Record<string, boolean>>({})
+  const [step, setStep] = createSignal<Step>({ screen: readAddress(location.hash).screen, trail: [] })
+  const [open, setOpen] = createStore<Record<string, boolean | undefined>>({})
   const [columns, setColumns] = createStore<Record<string, OpenColumn | undefined>>({})
   const scrolled = new Map<Screen, number>()
 
@@ -88,6 +92,11 @@ export function createWalk(has: (name: string) => boolean): Walk {
     arrive(next, row)
   }
 
+  function replace(next: Step): void {
+    history.replaceState({ trail: next.trail }, "", addressOf(next))
+    setStep(next)
+  }
+
   function fromAddress(state: unknown): Step {
     const address = readAddress(location.hash)
     const kept = (state as { readonly trail?: unknown } | null)?.trail
@@ -97,13 +106,18 @@ export function createWalk(has: (name: string) => boolean): Walk {
   }
 
   window.addEventListener("popstate", (event) => arrive(fromAddress(event.state)))
-  // After the first rendering, when the rows are there to be shown.
-  queueMicrotask(() => arrive(fromAddress(history.state)))
 
   return {
     screen: () => step().screen,
     show(screen) {
       if (screen !== step().screen) push({ screen, trail: [] })
+    },
+    settle: () => arrive(fromAddress(history.state)),
+    reset() {
+      for (const name of Object.keys(open)) setOpen(name, undefined)
+      for (const name of Object.keys(columns)) setColumns(name, undefined)
+      scrolled.clear()
+      replace({ screen: step().screen, trail: [] })
     },
     at: () => step().at,
     trail: () => step().trail,
@@ -125,9 +139,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
     },
     forget: () => {
       const { screen, at } = step()
-      const next: Step = at === undefined ? { screen, trail: [] } : { screen, at, trail: [] }
-      history.replaceState({ trail: [] }, "", addressOf(next))
-      setStep(next)
+      replace(at === undefined ? { screen, trail: [] } : { screen, at, trail: [] })
     },
     isOpen: (name) => open[name] ?? false,
     toggle: (name) => setOpen(name, (was) => !was),

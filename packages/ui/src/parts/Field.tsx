@@ -9,6 +9,8 @@ interface FieldProps {
   readonly text: string
   readonly measure: MeasureId
   readonly choices?: readonly string[] | undefined
+  /** What it means to leave it blank, where that is allowed. */
+  readonly blank?: string | undefined
   readonly describedBy?: string | undefined
   readonly commit: (typed: string) => EditResult
 }
@@ -65,6 +67,7 @@ function TextField(props: FieldProps) {
         autocapitalize="off"
         spellcheck={false}
         data-value={props.text}
+        placeholder={props.blank === undefined ? undefined : en.row.blankMeans(props.blank)}
         aria-label={props.label}
         aria-invalid={problem() !== undefined}
         aria-describedby={problem() === undefined ? props.describedBy : `${id}-problem`}
@@ -89,6 +92,7 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
   const [problem, setProblem] = createSignal<Problem>()
   const id = createUniqueId()
   let field: HTMLSelectElement | undefined
+  const blankChoice = () => (props.blank === undefined ? en.field.choose : en.row.blankMeans(props.blank))
 
   function showInForce(): void {
     setProblem(undefined)
@@ -113,7 +117,7 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
         }}
       >
         <Show when={!props.choices.includes(props.text)}>
-          <option value={props.text}>{props.text === "" ? en.field.choose : props.text}</option>
+          <option value={props.text}>{props.text === "" ? blankChoice() : props.text}</option>
         </Show>
         <For each={props.choices}>{(choice) => <option value={choice}>{choice}</option>}</For>
       </select>

@@ -1,26 +1,40 @@
 import { For, Show } from "solid-js"
-import { useSession } from "../bridge/context.ts"
+import { useSession, useWalk } from "../bridge/context.ts"
 import { en } from "../text/en.ts"
 
-/** Four short steps for somebody who is here for the first time. Once dismissed it comes only when asked for. */
+/** As in the styles. */
+const NARROW = "(max-width: 45rem)"
+
+/** A few short steps for somebody who is here for the first time. Once dismissed it comes only when asked for. */
 export function Guide() {
   const session = useSession()
+  const walk = useWalk()
   return (
     <Show when={!session.preferences().guideDismissed}>
       <aside class="guide" aria-labelledby="guide-title">
-        <h2 id="guide-title" tabindex={-1}>
-          {en.guide.title}
-        </h2>
-        <ol>
-          <For each={en.guide.steps}>{(step) => <li>{step}</li>}</For>
-        </ol>
-        <button
-          type="button"
-          class="small main-action"
-          onClick={() => session.prefer({ guideDismissed: true })}
-        >
-          {en.guide.done}
-        </button>
+        {/* Where the page is narrow the numbers come first, and the guide is a press away. */}
+        <details id="guide" open={!matchMedia(NARROW).matches}>
+          <summary>
+            <h2 id="guide-title" class="guide-title" tabindex={-1}>
+              {en.guide.title}
+            </h2>
+          </summary>
+          <ol>
+            <For each={en.guide.steps}>{(step) => <li>{step}</li>}</For>
+          </ol>
+          <p class="actions">
+            <button
+              type="button"
+              class="small main-action"
+              onClick={() => session.prefer({ guideDismissed: true })}
+            >
+              {en.guide.done}
+            </button>
+            <button type="button" class="small" onClick={() => walk.show("start")}>
+              {en.start.own}
+            </button>
+          </p>
+        </details>
       </aside>
     </Show>
   )

@@ -1,19 +1,19 @@
 import { useSession } from "../bridge/context.ts"
 import type { KeptState } from "../storage/keeper.ts"
 import { en } from "../text/en.ts"
+import { refusalWords } from "../text/refusal-words.ts"
 
 /** Whether the work is kept, in words. */
 export function KeptNote() {
   const session = useSession()
-  const refused = () => session.stuck() !== undefined || session.kept().kind === "refused"
   return (
     <span
       class="kept"
-      classList={{ "kept-refused": refused() }}
+      classList={{ "kept-refused": session.kept().kind === "refused" }}
       role="status"
       data-kept={session.kept().kind}
     >
-      {session.stuck() ?? keptWords(session.kept())}
+      {keptWords(session.kept())}
     </span>
   )
 }
@@ -27,8 +27,6 @@ function keptWords(state: KeptState): string {
     case "saved":
       return en.kept.saved
     case "refused":
-      if (state.refusal.why === "denied") return en.kept.denied
-      if (state.refusal.why === "full") return en.kept.full
-      return en.kept.failed(state.refusal.reason)
+      return refusalWords(state.refusal)
   }
 }

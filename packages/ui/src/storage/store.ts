@@ -4,8 +4,19 @@ export interface RecordStore {
   put(key: string, value: unknown): Promise<void>
 }
 
-/** The keys in use. What cannot be read is set aside under a key of its own. */
-export const KEYS = { workbook: "workbook", preferences: "preferences" } as const
+/** Records that are listed and taken away as well: the workbooks, by their ids. */
+export interface ListedStore extends RecordStore {
+  all(): Promise<ReadonlyMap<string, unknown>>
+  remove(key: string): Promise<void>
+}
+
+export interface Stores {
+  /** What belongs to no workbook, by the names in `KEYS`. */
+  readonly records: RecordStore
+  readonly workbooks: ListedStore
+}
+
+export const KEYS = { preferences: "preferences" } as const
 
 export type Refusal =
   | { readonly why: "denied" }

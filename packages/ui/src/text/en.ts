@@ -52,6 +52,21 @@ const VERDICT_COUNTS: Readonly<Record<Verdict, readonly [one: string, several: s
   no_verdict: ["has no verdict", "have no verdict"],
 }
 
+/** What each kind's drawing shows, for who cannot see it; `other` is of any platform. */
+const SKETCHES: Readonly<Record<string, string>> = {
+  "game-table-platform":
+    "Drawing, seen from the side: a game table on a level platform. The lawn falls from left to right, so the stacks of blocks under the platform grow taller to the right. A net stands at one end.",
+  "shed-base":
+    "Drawing, seen from the side: a small shed with a pitched roof on a floor of joists, carried by three timbers that lie on one pad of stone.",
+  boardwalk:
+    "Drawing, seen from above at an angle: a narrow path of boards laid crosswise on two long timbers, running away over soft ground with reeds.",
+  "ground-level-deck":
+    "Drawing, seen from the side: a low deck standing free in a garden, its boards just above the ground and a step at each end, with a chair and a plant in a pot on it and a tree behind.",
+  "greenhouse-floor":
+    "Drawing, seen from the side: a greenhouse with plants on benches, over a floor of boards with gaps between them, on joists on a timber that lies on slabs. A mesh goes down into the ground at either end.",
+  other: "Drawing, seen from the side: a platform of boards on timbers that stand on blocks on the ground.",
+}
+
 const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "Feet and inches", metric: "Metric" }
 
 /** Every word of the interface. Trade sentences come from the template, problems from the engine. */
@@ -59,8 +74,48 @@ export const en = {
   many,
   product: "Pegbook",
 
-  screens: { label: "Screens", worksheet: "Worksheet", compare: "Compare" },
-  skip: "Skip to the worksheet",
+  screens: { label: "Screens", start: "Start", worksheet: "Worksheet", compare: "Compare" },
+  skip: "Skip to the page’s content",
+  opening: "Opening the workbook…",
+
+  start: {
+    title: "What are you building?",
+    says: "Choose what comes nearest. Each one is a whole workbook with sizes already in it; you change those that are yours, and every other number follows.",
+    choices: "Kinds of workbook",
+    units: "Lengths in",
+    unitsSay:
+      "For the workbooks that you start here. Whatever you type in the other is understood as well, and each workbook can be switched at any time.",
+    begin: "Start this one",
+    beginSays: (title: string) => `Start this one: ${title}`,
+    own: "Start your own",
+    another: "Start another",
+    toWorkbooks: (count: number) => `Go to your ${many(count, "workbook", "workbooks")}`,
+  },
+  sketches: SKETCHES,
+
+  workbooks: {
+    title: "Your workbooks",
+    none: "None yet. A workbook is listed here as soon as you start one, or change something in the one that is open.",
+    where: "They are kept in this browser, on this device only.",
+    open: "Open",
+    openSays: (title: string) => `Open ${title}`,
+    here: "Open now",
+    back: (title: string) => `Go on with ${title}`,
+    goOn: "Go on",
+    rename: "Rename",
+    renameSays: (title: string) => `Rename ${title}`,
+    remove: "Delete",
+    removeSays: (title: string) => `Delete ${title}`,
+    newTitle: "New name",
+    kind: (title: string) => `Kind: ${title}`,
+    changed: (moment: string) => `Last changed ${moment}`,
+    changedUnknown: "Not known when it was last changed",
+    untitled: "A workbook without a name",
+    unreadable: (reason: string) => `It cannot be opened, and is kept untouched. ${reason}`,
+    removed: (title: string) => `Deleted the workbook “${title}”.`,
+    backAgain: (title: string) => `The workbook “${title}” is back.`,
+    refused: (reason: string) => `That did not work. ${reason}`,
+  },
 
   columns: { what: "What it is", value: "Value", how: "How it was worked out", from: "Where from" },
   kinds: KINDS,
@@ -77,6 +132,7 @@ export const en = {
     checks: "Checks",
     kept: "Kept",
     look: "Look",
+    more: (scenario: string) => `Scenario: ${scenario}; units, saving`,
   },
   look: { device: "As the device", light: "Light", dark: "Dark" },
 
@@ -142,6 +198,8 @@ export const en = {
     asGiven: "As published",
     yours: "Yours to choose",
     accepts: (text: string) => `Yours: ${text}`,
+    blankMeans: (meaning: string) => `blank: ${meaning}`,
+    orBlank: (says: string, meaning: string) => `${says}. Left blank: ${meaning}`,
     searched: "Searched for",
     noSource: "no source given",
   },
@@ -260,10 +318,8 @@ export const en = {
       "Not saved: this browser does not let pages keep anything. Your work lasts until this page is closed.",
     full: "Not saved: the browser’s storage is full. Free some space; Pegbook keeps trying at every change.",
     failed: (reason: string) => `Not saved: ${reason}. Pegbook keeps trying at every change.`,
-    unreadable: (reason: string, key: string) =>
-      `The workbook saved in this browser could not be read. ${reason} It is kept untouched under “${key}”, and a fresh workbook is open.`,
-    unreadableStays: (reason: string) =>
-      `Not saved: the workbook saved in this browser could not be read, and could not be moved aside. ${reason} It is left as it is.`,
+    unreadable: (title: string, reason: string) =>
+      `The workbook “${title}” could not be opened. ${reason} It is kept untouched in the list under Start; another workbook is open.`,
     notRead: (reason: string) => `The saved workbook was opened, but not all of it could be used: ${reason}`,
     elsewhere:
       "This workbook was changed in another tab. Reload this page to see it, or go on here to keep what is here.",
@@ -282,6 +338,7 @@ export const en = {
       "Every other number follows. Those that moved show what they were before.",
       "Press a row to see its formula, why it exists and where it comes from. Press a name in it to walk on.",
       "Save a copy before you try another size, then put the two side by side under Compare.",
+      "The first workbook is an example to try things on. When you are ready, start your own; both are kept.",
     ],
     done: "Got it",
     show: "Show the guide",

@@ -6,7 +6,8 @@ test("an address leads back to where it was made", () => {
     const step = at === undefined ? { screen: "worksheet" as const } : { screen: "worksheet" as const, at }
     expect(readAddress(addressOf(step))).toEqual(step)
   }
-  expect(readAddress(addressOf({ screen: "compare" }))).toEqual({ screen: "compare" })
+  for (const screen of ["start", "compare"] as const)
+    expect(readAddress(addressOf({ screen }))).toEqual({ screen })
 })
 
 test("an address that is not understood leads to the worksheet", () => {

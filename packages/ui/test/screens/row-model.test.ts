@@ -125,3 +125,16 @@ test("every row of the demonstration says what kind it is, and where it is from"
     }
   }
 })
+
+test("an input that may stay blank says what that means, and is not waited for", () => {
+  const { book } = openBook(demo())
+  const may = book
+    .names()
+    .map((name) => book.entry(name))
+    .filter((view) => view.blank !== undefined)
+  expect(may.length).toBeGreaterThan(0)
+  for (const view of may) {
+    expect(rowModel(view).how.text).toContain(`Left blank: ${view.blank}`)
+    expect(view.state, view.name).toBe("ok")
+  }
+})

@@ -1,7 +1,7 @@
 import type { Clock } from "../../src/storage/keeper.ts"
-import type { RecordStore } from "../../src/storage/store.ts"
+import type { ListedStore } from "../../src/storage/store.ts"
 
-/** Records in memory. `refuse` makes every put fail with this error until it is set back. */
+/** Records in memory. `refuse` makes every change fail with this error until it is set back. */
 export function memoryStore(records = new Map<string, unknown>()) {
   const store = {
     records,
@@ -13,7 +13,12 @@ export function memoryStore(records = new Map<string, unknown>()) {
       store.puts.push(value)
       records.set(key, structuredClone(value))
     },
-  } satisfies RecordStore & Record<string, unknown>
+    all: async () => structuredClone(records),
+    async remove(key: string) {
+      if (store.refuse !== undefined) throw store.refuse
+      records.delete(key)
+    },
+  } satisfies ListedStore & Record<string, unknown>
   return store
 }
 

@@ -58,6 +58,7 @@ export function Row(props: { readonly name: string }) {
               text={fieldText(view())}
               measure={view().shape === "list" ? "text" : view().measure}
               choices={view().choices}
+              blank={view().blank}
               describedBy={`how-${props.name}`}
               commit={(typed) => sheet.edit(props.name, typed)}
             />

@@ -1,6 +1,6 @@
 import type { UnitSystem } from "@pegbook/engine"
-import { createMemo, For, Show } from "solid-js"
-import { useSession, useSheet } from "../../bridge/context.ts"
+import { createMemo, createSignal, For, Show } from "solid-js"
+import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { KeptNote } from "../../parts/KeptNote.tsx"
 import { Mark } from "../../parts/Mark.tsx"
@@ -16,19 +16,35 @@ const SYSTEMS: readonly UnitSystem[] = ["us", "metric"]
 export function TitleBlock() {
   const sheet = useSheet()
   const session = useSession()
+  const walk = useWalk()
+  const [all, setAll] = createSignal(false)
+  function showIn(system: UnitSystem): void {
+    sheet.showIn(system)
+    session.prefer({ unitSystem: system })
+  }
   function showGuide(): void {
     session.prefer({ guideDismissed: false })
+    const guide = document.querySelector<HTMLDetailsElement>("#guide")
+    if (guide !== null) guide.open = true
     const title = document.getElementById("guide-title")
     title?.scrollIntoView({ block: "center" })
     title?.focus({ preventScroll: true })
   }
 
   return (
-    <section class="title-block" aria-label={en.block.label}>
+    <section class="title-block" classList={{ "title-block-all": all() }} aria-label={en.block.label}>
       <div class="block block-workbook">
         <p class="block-caption">{en.block.workbook}</p>
-        <h1>{sheet.definition.title}</h1>
-        <p class="quiet">{sheet.definition.says}</p>
+        <h1>{session.title()}</h1>
+        <p class="quiet workbook-says">{sheet.definition.says}</p>
+        <button type="button" class="small workbook-own" onClick={() => walk.show("start")}>
+          {session.kept().kind === "nothing" ? en.start.own : en.start.another}
+        </button>
+      </div>
+      <div class="block block-fold">
+        <button type="button" class="plain" aria-expanded={all()} onClick={() => setAll((was) => !was)}>
+          {en.block.more(sheet.scenario().title)}
+        </button>
       </div>
       <div class="block block-scenario">
         <p class="block-caption">{en.block.scenario}</p>
@@ -45,7 +61,7 @@ export function TitleBlock() {
                   name="unit-system"
                   value={system}
                   checked={sheet.unitSystem() === system}
-                  onChange={() => sheet.showIn(system)}
+                  onChange={() => showIn(system)}
                 />
                 <span>{en.systems[system]}</span>
               </label>

@@ -63,8 +63,10 @@ function valueText(view: EntryView): string {
 function howText(view: EntryView): RowModel["how"] {
   const words = (text: string) => ({ text, formula: false })
   if (view.check !== undefined) return words(checkText(view))
-  if (view.kind === "input")
-    return words(view.accepts === undefined ? en.row.yours : en.row.accepts(view.accepts))
+  if (view.kind === "input") {
+    const yours = view.accepts === undefined ? en.row.yours : en.row.accepts(view.accepts)
+    return words(view.blank === undefined ? yours : en.row.orBlank(yours, view.blank))
+  }
   if (view.report !== undefined) return words(view.report.method)
   if (view.formula !== undefined) return { text: view.formula, formula: true }
   if (view.kind === "figure") return words(en.row.asGiven)

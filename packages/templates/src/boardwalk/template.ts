@@ -1,0 +1,113 @@
+import type { Definition, Section } from "@pegbook/engine"
+import { adapt } from "../adapt.ts"
+import { boardsOn } from "../parts/boards.ts"
+import { cleats } from "../parts/cleats.ts"
+import { drainage } from "../parts/drainage.ts"
+import { edgeTrim } from "../parts/edge-trim.ts"
+import { fabric } from "../parts/fabric.ts"
+import { haulage } from "../parts/haulage.ts"
+import { heights } from "../parts/heights.ts"
+import { houseRules } from "../parts/house-rules.ts"
+import { limits } from "../parts/limits.ts"
+import { massesOf } from "../parts/masses.ts"
+import { pricesOf } from "../parts/prices.ts"
+import { ramp } from "../parts/ramp.ts"
+import { ground, size } from "../parts/site.ts"
+import { sleepers } from "../parts/sleepers.ts"
+import { steps } from "../parts/steps.ts"
+import { stringerJoints, stringers } from "../parts/stringers.ts"
+import { wood } from "../parts/wood.ts"
+import { WALK_THINGS } from "./bought.ts"
+import { buildUp } from "./build-up.ts"
+import { loads } from "./loads.ts"
+import { screws } from "./screws.ts"
+import { strips, supports, trenches, turf } from "./strips.ts"
+import { timber, treatment } from "./timber.ts"
+import { BOARDS_ON_STRINGERS } from "./walk.ts"
+
+/** A walk may be narrower than a platform. */
+const NARROWEST = "2 ft"
+
+const walkSize: Section = adapt(size, {
+  labels: {
+    platform_length: "Length of the walk",
+    platform_width: "Width of the walk",
+    platform_area: "Area of the walk",
+  },
+  whys: {
+    platform_length: "Along the walk, without ramps and steps. Nearly every count follows from it.",
+    platform_width:
+      "Across the walk: the length of the boards, but for what they overhang. Two people pass each other on 4 ft.",
+  },
+  defaults: { platform_length: "40 ft", platform_width: "4 ft" },
+})
+
+const boards: Section = adapt(boardsOn(BOARDS_ON_STRINGERS), {
+  labels: {
+    board_overhang: "Boards beyond the walk's ends",
+    board_end_overhang: "Boards beyond the walk's sides",
+    board_cover_width: "Length to cover",
+    board_row_length: "Length of a row, across the walk",
+  },
+  whys: {
+    board_overhang: "0 where a ramp or steps begin at the end of the stringers.",
+    board_end_overhang:
+      "Mind the lengths sold: an inch at each side may take one board less out of each length.",
+    board_cover_width: "The walk, and the overhang at both of its ends.",
+  },
+  defaults: {
+    board_gap: "1/4 in",
+    board_overhang: "0 in",
+    board_stock: "8 ft, 10 ft, 12 ft, 14 ft, 16 ft",
+  },
+})
+
+/** A garden walk of boards across stringers on sleepers, each on its own strip of stone. */
+export const boardwalk: Definition = {
+  id: "boardwalk",
+  title: "Boardwalk",
+  says: "A level walk of boards over gently falling or soft ground: boards across stringers, on sleepers on strips of stone, with a ramp or steps at either end.",
+  unitSystem: "us",
+  sections: [
+    {
+      ...walkSize,
+      entries: walkSize.entries.map((entry) =>
+        entry.kind === "input" && entry.name === "platform_width" ? { ...entry, least: NARROWEST } : entry,
+      ),
+    },
+    adapt(ground, { defaults: { ground_fall_length: "3 in", ground_fall_width: "0 in" } }),
+    limits,
+    stringers,
+    sleepers,
+    supports,
+    loads,
+    turf,
+    trenches,
+    fabric,
+    strips,
+    drainage,
+    stringerJoints,
+    cleats,
+    wood,
+    boards,
+    edgeTrim,
+    buildUp,
+    heights,
+    ramp,
+    steps,
+    treatment,
+    screws,
+    timber,
+    pricesOf(WALK_THINGS),
+    massesOf(WALK_THINGS),
+    haulage,
+    houseRules,
+  ],
+  cautions: [
+    "Your local authority and its code decide what may be built, and whether a permit is needed. Wetland, shores and banks of streams have rules of their own. Ask before you buy or dig.",
+    "Have buried cables and pipes marked before you dig, however shallow the trenches are.",
+    "This workbook counts and checks by rules of the trade; it does not replace a licensed designer where the public uses the walk, where it stands high or crosses water, or where the ground is soft, steep or made up.",
+    "Wear eye, ear and breathing protection when you saw treated timber, and lift heavy pieces with a second person.",
+    "Wet boards are slippery: brush leaves and moss off, and keep them out of deep shade where you can.",
+  ],
+}

@@ -1,0 +1,125 @@
+import type { Definition } from "@pegbook/engine"
+import { adapt } from "../adapt.ts"
+import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/bearers.ts"
+import { blocking } from "../parts/blocking.ts"
+import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
+import { boardScrewsOn } from "../parts/board-screws.ts"
+import { dig } from "../parts/dig.ts"
+import { drainage } from "../parts/drainage.ts"
+import { animalMesh, fabric } from "../parts/fabric.ts"
+import { fixingsOf } from "../parts/fixings.ts"
+import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
+import { haulage } from "../parts/haulage.ts"
+import { heights } from "../parts/heights.ts"
+import { houseRules } from "../parts/house-rules.ts"
+import { joists } from "../parts/joists.ts"
+import { frost, limits } from "../parts/limits.ts"
+import { supportLoadsOn } from "../parts/loads.ts"
+import { massesOf } from "../parts/masses.ts"
+import { pricesOf } from "../parts/prices.ts"
+import { ground, size } from "../parts/site.ts"
+import { wood } from "../parts/wood.ts"
+import { boards } from "./boards.ts"
+import { FLOOR_THINGS } from "./bought.ts"
+import { buildUp } from "./build-up.ts"
+import { house } from "./house.ts"
+import { slabBeds, slabLayout, slabs } from "./slabs.ts"
+import { timber, treatment } from "./timber.ts"
+
+/** A floor to carry a greenhouse: spaced boards on joists on bearers on slabs, closed against animals. */
+export const greenhouseFloor: Definition = {
+  id: "greenhouse-floor",
+  title: "Greenhouse floor",
+  says: "A level timber floor that carries a greenhouse: boards with gaps that drain, on joists on bearers on slabs, with mesh against animals.",
+  unitSystem: "metric",
+  sections: [
+    adapt(size, {
+      labels: { platform_length: "Length of the floor", platform_width: "Width of the floor" },
+      defaults: { platform_length: "6.0 m", platform_width: "2.4 m" },
+    }),
+    adapt(ground, { defaults: { ground_fall_length: "60 mm", ground_fall_width: "20 mm" } }),
+    adapt(limits, {
+      whys: {
+        area_limit:
+          "Many places ask for a permit above some area, for the floor or for the greenhouse on it. Ask yours, and write its figure here with the name of who told you in your notes.",
+      },
+      defaults: { riser_limit: "190 mm", guard_reach: "0.9 m" },
+    }),
+    frost,
+    bearers,
+    slabLayout,
+    adapt(supportLoadsOn(BEARERS_ON_SLABS), {
+      labels: {
+        live_load: "People and things on the floor",
+        dead_load: "Weight of the floor and the greenhouse",
+      },
+      whys: {
+        live_load:
+          "The load that comes and goes: people, barrows, bags of soil. The figure to start from is that of a house's deck.",
+        dead_load:
+          "Floor, greenhouse and benches, spread over the area. The section on the greenhouse says whether it is enough.",
+      },
+      defaults: { live_load: "1.9 kPa", dead_load: "1 kPa", soil_bearing: "72 kPa" },
+    }),
+    adapt(dig, { defaults: { dig_min: "100 mm", barrow_volume: "70 L" } }),
+    slabBeds,
+    adapt(fabric, {
+      defaults: {
+        fabric_turn_up: "150 mm",
+        fabric_roll_width: "2 m",
+        fabric_lap: "300 mm",
+        fabric_pin_spacing: "1.2 m",
+      },
+    }),
+    slabs,
+    bearerJoints,
+    adapt(joists, {
+      defaults: {
+        joist_size: "47x150",
+        rim_size: "47x150",
+        joist_spacing: "400 mm",
+        joist_stock: "2.4 m, 3.0 m, 3.6 m, 4.2 m, 4.8 m, 5.4 m, 6.0 m",
+        rim_stock: "2.4 m, 3.0 m, 3.6 m, 4.2 m, 4.8 m, 5.4 m, 6.0 m",
+        rim_block_length: "300 mm",
+      },
+    }),
+    adapt(blocking, { defaults: { blocking_rows: "1", blocking_stock: "2.4 m, 3.6 m, 4.8 m" } }),
+    adapt(wood, { defaults: { wood_species: "white spruce" } }),
+    boards,
+    adapt(fixingsOf([bearerTies, joistEnds, blockingEnds, rimJointBlocks, boardScrewsOn(BOARDS_ON_JOISTS)]), {
+      defaults: {
+        corrosive_site: "always damp, or often wetted",
+        screw_coating: "stainless 304",
+        connector_coating: "stainless 304",
+      },
+    }),
+    timber,
+    treatment,
+    house,
+    buildUp,
+    drainage,
+    heights,
+    adapt(animalMesh, {
+      whys: { mesh_roll_length: "As sold. Openings no wider than 13 mm keep rats out as well." },
+      defaults: {
+        mesh_bury_depth: "300 mm",
+        mesh_turn_out: "300 mm",
+        mesh_fixing_height: "50 mm",
+        mesh_lap: "150 mm",
+        mesh_roll_length: "10 m",
+      },
+    }),
+    pricesOf(FLOOR_THINGS),
+    massesOf(FLOOR_THINGS),
+    adapt(haulage, { defaults: { payload: "500 kg" } }),
+    houseRules,
+  ],
+  cautions: [
+    "Your local authority and its code decide what may be built, and whether a permit is needed, for the floor and for the greenhouse on it. Ask before you buy or dig.",
+    "Have buried cables and pipes marked before you dig, however shallow the holes are.",
+    "A greenhouse can be lifted by wind, and this floor with it: ask its maker or a designer how both have to be anchored at your place. This workbook does not work it out.",
+    "This workbook counts and checks by rules of the trade; a licensed designer decides where the ground is soft, steep or made up, where snow is heavy, or where the public comes in.",
+    "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
+    "Electricity in a wet house kills: have sockets, heaters and lamps fitted by a qualified electrician.",
+  ],
+}

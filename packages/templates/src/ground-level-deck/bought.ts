@@ -1,0 +1,29 @@
+import type { BoughtThing } from "../solvers/bought-things.ts"
+
+/** What is bought besides timber, by the names that the user's prices and weights call it. */
+export const DECK_THINGS: readonly BoughtThing[] = [
+  {
+    item: "screws",
+    quantity: "screws_to_buy",
+    measure: "count",
+    unit: "each",
+    packs: { count: "screw_boxes", unit: "box" },
+  },
+  {
+    item: "frame screws",
+    quantity: "frame_screws_to_buy",
+    measure: "count",
+    unit: "each",
+    packs: { count: "frame_screw_boxes", unit: "box" },
+  },
+  {
+    item: "block",
+    quantity: "block_count",
+    measure: "count",
+    unit: "each",
+    mass: { one: "block_mass", all: "blocks_mass" },
+  },
+  { item: "stone", quantity: "stone_order", measure: "bulk_volume", unit: "yd3" },
+  { item: "fabric", quantity: "fabric_area", measure: "area", unit: "ft2" },
+  { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
+]

@@ -1,0 +1,110 @@
+import type { Definition } from "@pegbook/engine"
+import { adapt } from "../adapt.ts"
+import { beamPlankScrews, beamTies } from "../parts/beam-fixings.ts"
+import { beamJoints, beamLayout } from "../parts/beams.ts"
+import { blocking } from "../parts/blocking.ts"
+import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
+import { boardScrewsOn } from "../parts/board-screws.ts"
+import { boardsOn } from "../parts/boards.ts"
+import { dig } from "../parts/dig.ts"
+import { fabric } from "../parts/fabric.ts"
+import { fixingsOf } from "../parts/fixings.ts"
+import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
+import { haulage } from "../parts/haulage.ts"
+import { heights } from "../parts/heights.ts"
+import { houseRules } from "../parts/house-rules.ts"
+import { joists } from "../parts/joists.ts"
+import { frost, limits } from "../parts/limits.ts"
+import { supportLoadsOn } from "../parts/loads.ts"
+import { massesOf } from "../parts/masses.ts"
+import { pricesOf } from "../parts/prices.ts"
+import { ground, size } from "../parts/site.ts"
+import { BEAMS_ON_PADS } from "../parts/supported-lines.ts"
+import { timberOf } from "../parts/timber.ts"
+import { treatmentOf } from "../parts/treatment.ts"
+import { wood } from "../parts/wood.ts"
+import { DECK_THINGS } from "./bought.ts"
+import { deckBuildUp } from "./build-up.ts"
+import { padBeds, padLayout, pads } from "./pads.ts"
+import { DECK_MEMBERS } from "./timber.ts"
+
+/** A low deck that touches no building: boards on joists on built-up beams on pads over tamped stone. */
+export const groundLevelDeck: Definition = {
+  id: "ground-level-deck",
+  title: "Ground-level deck",
+  says: "A low deck that stands free in the garden: boards on joists, on beams that lie on pads. With cost, weight and the steps at both ends.",
+  unitSystem: "us",
+  sections: [
+    adapt(size, { defaults: { platform_length: "14 ft", platform_width: "10 ft 6 in" } }),
+    adapt(ground, { defaults: { ground_fall_length: "4 in", ground_fall_width: "1 in" } }),
+    limits,
+    frost,
+    beamLayout,
+    padLayout,
+    adapt(supportLoadsOn(BEAMS_ON_PADS), { defaults: { live_load: "40 psf" } }),
+    dig,
+    padBeds,
+    fabric,
+    pads,
+    beamJoints,
+    joists,
+    adapt(blocking, { defaults: { blocking_rows: "1" } }),
+    wood,
+    boardsOn(BOARDS_ON_JOISTS),
+    fixingsOf([
+      beamPlankScrews,
+      beamTies,
+      joistEnds,
+      blockingEnds,
+      rimJointBlocks,
+      boardScrewsOn(BOARDS_ON_JOISTS),
+    ]),
+    timberOf(DECK_MEMBERS),
+    treatmentOf(
+      [
+        {
+          member: "beams",
+          treatment: "beam_treatment",
+          startsWith: "UC4A",
+          clearance: "underside_clearance",
+          hardToReplace: true,
+        },
+        {
+          member: "joists and blocking",
+          treatment: "joist_treatment",
+          startsWith: "UC4A",
+          clearance: "underside_clearance + beam_depth",
+          hardToReplace: true,
+        },
+        {
+          member: "rims",
+          treatment: "rim_treatment",
+          startsWith: "UC4A",
+          clearance: "underside_clearance + beam_depth + joist_depth - rim_depth",
+          hardToReplace: true,
+        },
+        {
+          member: "boards",
+          treatment: "board_treatment",
+          startsWith: "UC3B",
+          clearance: "underside_clearance + beam_depth + joist_depth",
+          hardToReplace: false,
+        },
+      ],
+      ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
+    ),
+    pricesOf(DECK_THINGS),
+    massesOf(DECK_THINGS),
+    haulage,
+    deckBuildUp,
+    heights,
+    houseRules,
+  ],
+  cautions: [
+    "Your local authority and its code decide what may be built, and whether a permit is needed. Ask before you buy or dig.",
+    "This deck touches no building. One that leans on a house, or that is high enough to fall from, is designed and checked in another way.",
+    "Have buried cables and pipes marked before you dig, however shallow the holes are.",
+    "This workbook counts and checks by rules of the trade; a licensed designer decides where the ground is soft, steep or made up, or where many people come together.",
+    "Wear eye, ear and breathing protection when you saw treated timber or concrete, and lift heavy pieces with a second person.",
+  ],
+}

@@ -1,0 +1,122 @@
+import type { Section } from "@pegbook/engine"
+import { COMMON_PRACTICE, GEOMETRY, SURFACE_DRAINAGE, USER } from "../sources.ts"
+
+/**
+ * Where rain goes, and the air that keeps the timber dry.
+ *
+ * Needs: rim_underside_height (from the highest ground or stone under the platform to the underside of the rims),
+ * platform_perimeter, near_limit_share.
+ */
+export const drainage: Section = {
+  id: "drainage",
+  title: "Water and air",
+  says: "Rain has to run away from the platform, and air has to pass under it.",
+  entries: [
+    {
+      kind: "figure",
+      name: "fall_away_run",
+      label: "Ground falls away over",
+      why: "The strip round the platform that has to lead water away from it.",
+      sources: [SURFACE_DRAINAGE],
+      measure: "length",
+      value: "10 ft",
+    },
+    {
+      kind: "figure",
+      name: "fall_away_drop",
+      label: "Fall within that strip",
+      why: "A house code asks for this much round a house; timber near the ground is glad of the same. Where the ground rises against the platform, dig a shallow ditch along that side.",
+      sources: [SURFACE_DRAINAGE],
+      measure: "length",
+      value: "6 in",
+    },
+    {
+      kind: "formula",
+      name: "fall_away_slope",
+      label: "That fall as a share",
+      why: "To set with a level and a straight board.",
+      sources: [SURFACE_DRAINAGE],
+      measure: "share",
+      formula: "fall_away_drop / fall_away_run",
+    },
+    {
+      kind: "input",
+      name: "fall_away_measured",
+      label: "Your ground falls away, at the worst side",
+      why: "How much the ground drops over that strip on the side where it drops least; on the uphill side of a slope measure in the ditch. Negative: it rises, and water comes to the platform.",
+      sources: [USER],
+      measure: "length",
+      default: null,
+      least: "-10 ft",
+      most: "10 ft",
+    },
+    {
+      kind: "formula",
+      name: "fall_away_missing",
+      label: "Fall still to be made",
+      why: "How much lower the outer end of the strip, or the bottom of a ditch there, has to become.",
+      sources: [SURFACE_DRAINAGE],
+      measure: "length",
+      formula: "MAX(0; fall_away_drop - fall_away_measured)",
+    },
+    {
+      kind: "check",
+      name: "fall_away_check",
+      label: "Does water run away?",
+      why: "Water that stands under timber rots it, and freezes under what carries it.",
+      sources: [SURFACE_DRAINAGE],
+      cautions: ["Do not lead water onto a neighbour's ground; ask your authority where it may go."],
+      measure: "length",
+      demand: "fall_away_missing + fall_away_drop",
+      limit: "fall_away_drop",
+      sense: "at_most",
+      advice: [
+        "Make {fall_away_missing} more fall within {fall_away_run} on the worst side, or dig a ditch there that leads the water round.",
+      ],
+    },
+    {
+      kind: "figure",
+      name: "air_gap_joists_least",
+      label: "Least air to leave under joists",
+      why: "Less than this fills with leaves and grass within a year or two, and the joists stay damp.",
+      sources: [COMMON_PRACTICE],
+      measure: "length",
+      value: "3 in",
+    },
+    {
+      kind: "check",
+      name: "air_gap_check",
+      label: "Enough air under the joists?",
+      why: "Wood that dries after each rain lasts; wood that stays damp does not.",
+      sources: [COMMON_PRACTICE],
+      measure: "length",
+      demand: "rim_underside_height",
+      limit: "air_gap_joists_least",
+      sense: "at_least",
+      near: "near_limit_share",
+      advice: [
+        "Take deeper timbers under the joists, or raise the underside, until {air_gap_joists_least} is left under the joists.",
+      ],
+    },
+    {
+      kind: "input",
+      name: "vent_open_share",
+      label: "Part of the edge left open to the air",
+      why: "The rims, a skirt or mesh close some of the edge; open mesh counts as open for about as much as its holes.",
+      sources: [USER, COMMON_PRACTICE],
+      measure: "share",
+      default: "50 %",
+      least: "0 %",
+      most: "100 %",
+    },
+    {
+      kind: "formula",
+      name: "vent_area",
+      label: "Opening for air round the edge",
+      why: "For information: the least air gap all the way round, as much of it as is open.",
+      sources: [GEOMETRY],
+      measure: "area",
+      formula: "platform_perimeter * MAX(0; rim_underside_height) * vent_open_share",
+    },
+  ],
+}

@@ -1,0 +1,161 @@
+import type { Definition } from "@pegbook/engine"
+import { adapt } from "../adapt.ts"
+import { blocking } from "../parts/blocking.ts"
+import { cutFill, cutFillColumns, groundGrid } from "../parts/cut-fill.ts"
+import { services } from "../parts/dig.ts"
+import { drainage } from "../parts/drainage.ts"
+import { animalMesh, fabricOver } from "../parts/fabric.ts"
+import { fixingsOf } from "../parts/fixings.ts"
+import { footings } from "../parts/footings.ts"
+import { blockingEnds, joistEnds, rimJointBlocks, skidCrossings } from "../parts/frame-screws.ts"
+import { haulage } from "../parts/haulage.ts"
+import { heights } from "../parts/heights.ts"
+import { houseRules } from "../parts/house-rules.ts"
+import { joists } from "../parts/joists.ts"
+import { frost, limits } from "../parts/limits.ts"
+import { massesOf } from "../parts/masses.ts"
+import { pricesOf } from "../parts/prices.ts"
+import { sheetScrews } from "../parts/sheet-screws.ts"
+import { sheets } from "../parts/sheets.ts"
+import { ground, size } from "../parts/site.ts"
+import { stonePad, stonePadColumns } from "../parts/stone-pad.ts"
+import { timberOf } from "../parts/timber.ts"
+import { treatmentOf } from "../parts/treatment.ts"
+import { turfOff } from "../parts/turf.ts"
+import { woodWithoutBoards } from "../parts/wood.ts"
+import { SHED_THINGS } from "./bought.ts"
+import { door } from "./door.ts"
+import { layers } from "./layers.ts"
+import { padLoads } from "./pad-loads.ts"
+import { joints, places, skids } from "./skids-on-stone.ts"
+
+/** A base for a garden shed on a slope: sheets on joists on skids, lying on a level pad of tamped stone. */
+export const shedBase: Definition = {
+  id: "shed-base",
+  title: "Shed base",
+  says: "A level timber floor for a garden shed on sloping ground, lying on skids on a pad of tamped stone.",
+  unitSystem: "us",
+  sections: [
+    adapt(size, {
+      labels: { platform_length: "Length of the base", platform_width: "Width of the base" },
+      whys: {
+        platform_length:
+          "The outside of the frame, the long way. Ask the shed's maker whether its walls stand on the edge or overhang it.",
+      },
+      defaults: { platform_length: "12 ft", platform_width: "10 ft" },
+    }),
+    adapt(ground, {
+      defaults: { ground_fall_length: "5 in", ground_fall_width: "1 in" },
+      labels: { ground_steepness_most: "Steepest ground for a pad of stone" },
+      whys: {
+        ground_steepness_most:
+          "On steeper ground, stone held by an edging alone can creep downhill; the site wants terracing or proper footings.",
+        ground_steepness_check: "The pad holds by its weight and its edging alone.",
+        fall_in_use: "Stone makes up this much. Most people guess it too small.",
+        ground_low: "The stone is thickest and the step highest near here.",
+      },
+    }),
+    adapt(limits, {
+      whys: {
+        boundary_distance: "Measured from whatever stands out furthest: frame, stone, or the shed's roof.",
+      },
+    }),
+    adapt(frost, {
+      whys: {
+        frost_depth:
+          "How deep the ground freezes. A pad of stone drains and moves less than soil, but it stands above the frost and can move.",
+      },
+    }),
+    services,
+    skids,
+    places,
+    turfOff("pad_area"),
+    groundGrid([...cutFillColumns, ...stonePadColumns]),
+    stonePad,
+    fabricOver("pad_length", "pad_width"),
+    padLoads,
+    joints,
+    joists,
+    blocking,
+    sheets,
+    fixingsOf([skidCrossings, joistEnds, blockingEnds, rimJointBlocks, sheetScrews]),
+    timberOf([
+      {
+        part: "skid",
+        size: "skid_size",
+        lengths: "skid_pieces.length",
+        stock: { board: "skid_pieces.stock" },
+      },
+      { part: "joist", size: "joist_size", lengths: "joists.length", stock: { list: "joist_stock" } },
+      { part: "rim", size: "rim_size", lengths: "rim_pieces.length", stock: { list: "rim_stock" } },
+      {
+        part: "rim block",
+        size: "rim_size",
+        lengths: "rim_blocks.length",
+        stock: { list: "blocking_stock" },
+      },
+      {
+        part: "blocking",
+        size: "joist_size",
+        lengths: "blocking.length",
+        stock: { list: "blocking_stock" },
+        times: "blocking_rows",
+      },
+    ]),
+    treatmentOf(
+      [
+        {
+          member: "skids",
+          treatment: "skid_treatment",
+          startsWith: "UC4A",
+          clearance: "underside_clearance",
+          hardToReplace: true,
+        },
+        {
+          member: "joists and blocking",
+          treatment: "joist_treatment",
+          startsWith: "UC4A",
+          clearance: "underside_clearance + skid_depth",
+          hardToReplace: true,
+        },
+        {
+          member: "rims",
+          treatment: "rim_treatment",
+          startsWith: "UC4A",
+          clearance: "underside_clearance + rim_underside_height",
+          hardToReplace: true,
+        },
+      ],
+      ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
+    ),
+    pricesOf(SHED_THINGS),
+    woodWithoutBoards,
+    massesOf(SHED_THINGS),
+    haulage,
+    layers,
+    drainage,
+    heights,
+    door,
+    adapt(animalMesh, {
+      without: ["mesh_trench_volume"],
+      labels: { mesh_bury_depth: "Mesh let into the stone", mesh_turn_out: "Turned outwards in the stone" },
+      whys: {
+        mesh_bury_depth: "Lay the mesh before the last layer of stone, so that its foot is held by it.",
+        mesh_turn_out:
+          "As far as the stone reaches beyond the frame: an animal digs down onto wire and gives up.",
+        mesh_height: "From the staples down the opening, into the stone and out along the bottom.",
+      },
+      defaults: { mesh_bury_depth: "2 in", mesh_turn_out: "6 in" },
+    }),
+    cutFill,
+    footings,
+    houseRules,
+  ],
+  cautions: [
+    "Your local authority and its code decide what may be built, and whether a permit is needed, for the base and for the shed on it. Ask before you buy or dig.",
+    "Have buried cables and pipes marked before you dig, however shallow the pad is.",
+    "This workbook counts and checks by rules of the trade; it does not replace a licensed designer where the ground is soft, steep or made up, where snow is heavy, or where people live or work in the shed.",
+    "A shed can be lifted and rolled by wind: ask how it has to be anchored at your place. This base does not do it by its weight alone.",
+    "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
+  ],
+}

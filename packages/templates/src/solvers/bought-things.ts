@@ -1,0 +1,76 @@
+import { type MeasureId, readValue, type SolverGiven } from "@pegbook/engine"
+
+/** Something that is bought, and where the graph holds how much of it. */
+export interface BoughtThing {
+  /** What the user's own tables call it: "screws". */
+  readonly item: string
+  /** Name of the entry that holds how much. */
+  readonly quantity: string
+  readonly measure: "count" | "length" | "area" | "volume" | "bulk_volume"
+  /** The unit that the list shows where the user names no other: "each", "ft2". */
+  readonly unit: string
+  /** Name of the entry that holds the packs, and what a pack is called: "box". */
+  readonly packs?: { readonly count: string; readonly unit: string }
+  /** Names of the entries that hold the mass of one, and of all, where they are known without the user's table. */
+  readonly mass?: { readonly one: string; readonly all: string }
+}
+
+/** The columns that timber to buy is read from; a row is one size and length. */
+export const TIMBER_READS = ["stock_to_buy.size", "stock_to_buy.length", "stock_to_buy.count"] as const
+
+/** A row of a table of the user's own: what one unit of an item costs, or weighs. */
+export interface UserRow {
+  readonly item: string
+  /** Only of timber: the length that the row is for, in nanometres; absent: of any length. */
+  readonly length?: number
+  /** As typed. */
+  readonly unit: string
+  readonly value: number
+}
+
+/** How things are named alike: case, spaces, the sign in a size and a plural do not matter. */
+export function sameItem(one: string, other: string): boolean {
+  return keyOf(one) === keyOf(other)
+}
+
+function keyOf(item: string): string {
+  return item.trim().toLowerCase().replaceAll("×", "x").replaceAll(/\s+/g, " ").replace(/s$/, "")
+}
+
+/** SI units in one held unit. */
+const SI_PER_HELD = { count: 1, length: 1e-9, area: 1e-18, volume: 1e-27, bulk_volume: 1e-27 } as const
+
+/** How many of a unit a held quantity makes: nothing where the text is no unit of that measure. */
+export function inUnit(held: number, unit: string, measure: BoughtThing["measure"]): number | undefined {
+  const one = siOf(/^\d/.test(unit.trim()) ? unit : `1 ${unit}`, measure)
+  if (one === undefined || one <= 0 || unit.trim() === "") return undefined
+  // Held areas and volumes are beyond whole doubles; what is bought is not known to a millionth of a millionth.
+  return Number(((held * SI_PER_HELD[measure]) / one).toPrecision(12))
+}
+
+/** A length as typed, in nanometres: nothing where it cannot be read or has no unit. */
+export function typedLength(text: string): number | undefined {
+  if (/^[\d\s.,/]*$/.test(text)) return undefined
+  const si = siOf(text, "length")
+  return si === undefined ? undefined : Math.round(si * 1e9)
+}
+
+function siOf(text: string, measure: MeasureId): number | undefined {
+  const read = readValue(text, measure, "us")
+  return "value" in read && typeof read.value === "object" ? read.value.si.toNumber() : undefined
+}
+
+/** Timber bought, one size and length a row; nothing of what is not bought. */
+export function timberBought(given: SolverGiven): readonly {
+  readonly size: string
+  readonly length: number
+  readonly count: number
+  readonly at: number
+}[] {
+  const lengths = given.column("stock_to_buy.length").map(Number)
+  const counts = given.column("stock_to_buy.count").map(Number)
+  return given
+    .column("stock_to_buy.size")
+    .map((size, at) => ({ size: String(size), length: lengths[at] ?? 0, count: counts[at] ?? 0, at }))
+    .filter(({ count }) => count > 0)
+}

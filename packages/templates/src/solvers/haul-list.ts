@@ -1,0 +1,81 @@
+import type { Solution, SolverGiven } from "@pegbook/engine"
+import { type BoughtThing, inUnit, sameItem, TIMBER_READS, timberBought } from "./bought-things.ts"
+import { lengthInWords } from "./length-in-words.ts"
+
+/** The names that a list of what is hauled is worked from. */
+export function haulListReads(things: readonly BoughtThing[]): readonly string[] {
+  const names = things.flatMap(({ quantity, mass }) => [
+    quantity,
+    ...(mass === undefined ? [] : [mass.one, mass.all]),
+  ])
+  return [...TIMBER_READS, "timber_weights.as_bought", ...names, "masses.item", "masses.unit", "masses.mass"]
+}
+
+const YOURS = "your table"
+const BY_DENSITY = "density and size"
+
+/**
+ * What has a weight, one thing a row: item, length, quantity, unit, one, mass, from. `one` is the mass of a single
+ * piece, and nothing for what is not counted by the piece. The user's masses come first; then what size and
+ * density say. What has neither is named in the report and not weighed.
+ */
+export function solveHaulList(things: readonly BoughtThing[]): (given: SolverGiven) => Solution {
+  return (given) => {
+    const items = given.column("masses.item").map(String)
+    const units = given.column("masses.unit").map((unit) => String(unit).trim())
+    const masses = given.column("masses.mass").map(Number)
+    const unmet: string[] = []
+    const unweighed: string[] = []
+
+    /** The first of the user's rows for an item, and the mass of one of `held` by it. */
+    const byUser = (item: string, in_: (unit: string) => number | undefined): number | undefined => {
+      const at = items.findIndex((one) => sameItem(one, item))
+      const unit = units[at]
+      if (unit === undefined) return undefined
+      const number = in_(unit)
+      if (number !== undefined) return number * (masses[at] ?? 0)
+      unmet.push(
+        `The mass of ${item} is by "${unit}", which this list does not count it by. Give it by the piece or, for timber, by the length.`,
+      )
+      return undefined
+    }
+
+    const weights = given.column("timber_weights.as_bought").map(Number)
+    const timber = timberBought(given).map(({ size, length, count, at }) => {
+      const yours = byUser(size, (unit) => inUnit(1, unit, "count") ?? inUnit(length, unit, "length"))
+      const one = yours ?? weights[at] ?? 0
+      const from = yours === undefined ? BY_DENSITY : YOURS
+      return {
+        item: size,
+        length: lengthInWords(length),
+        quantity: count,
+        unit: "each",
+        one,
+        mass: count * one,
+        from,
+      }
+    })
+
+    const others = things.flatMap(({ item, quantity, measure, unit, mass }) => {
+      const held = given.number(quantity)
+      if (held <= 0) return []
+      const counted = measure === "count"
+      const row = { item, length: "", quantity: inUnit(held, unit, measure) ?? held, unit }
+      const yours = byUser(item, (typed) => inUnit(held, typed, measure))
+      if (yours !== undefined) return [{ ...row, one: counted ? yours / held : 0, mass: yours, from: YOURS }]
+      if (mass !== undefined)
+        return [{ ...row, one: given.number(mass.one), mass: given.number(mass.all), from: BY_DENSITY }]
+      unweighed.push(item)
+      return []
+    })
+
+    const method = "quantities times the masses of your table, or of size and density"
+    return {
+      rows: [...timber, ...others],
+      report: {
+        method: unweighed.length === 0 ? method : `${method}; not weighed: ${unweighed.join(", ")}`,
+        unmet: [...new Set(unmet)],
+      },
+    }
+  }
+}

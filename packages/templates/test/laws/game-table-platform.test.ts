@@ -1,0 +1,3 @@
+import { lawsOf } from "./laws.ts"
+
+lawsOf("game-table-platform", 500)

@@ -1,0 +1,27 @@
+import { type Clock, windowClock } from "../storage/keeper.ts"
+import { type OtherTabs, otherTabs, type Word } from "../storage/other-tabs.ts"
+
+/** What a session needs from around it, besides the stores. */
+export interface Around {
+  readonly now: () => Date
+  readonly clock: Clock
+  /** The languages the person reads, most wanted first. */
+  readonly languages: readonly string[]
+  /** An id that no workbook has. */
+  readonly newId: () => string
+  readonly tabs: (onWord: (word: Word) => void) => OtherTabs
+}
+
+export function aroundPage(): Around {
+  return {
+    now: () => new Date(),
+    clock: windowClock,
+    languages: navigator.languages,
+    // Also where the page came without encryption, which takes away the browser's own maker of ids.
+    newId: () =>
+      [...crypto.getRandomValues(new Uint8Array(10))]
+        .map((byte) => byte.toString(16).padStart(2, "0"))
+        .join(""),
+    tabs: otherTabs,
+  }
+}

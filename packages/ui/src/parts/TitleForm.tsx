@@ -1,0 +1,60 @@
+import { createSignal, createUniqueId, Show } from "solid-js"
+import { en } from "../text/en.ts"
+
+const LONGEST = 200
+
+/** Asks for a title: of a scenario, or of a workbook. Escape leaves it as it was. */
+export function TitleForm(props: {
+  readonly label: string
+  readonly suggestion: string
+  readonly answer: (title: string) => void
+  readonly cancel: () => void
+}) {
+  const id = createUniqueId()
+  const [wrong, setWrong] = createSignal(false)
+  return (
+    <form
+      class="title-form"
+      onSubmit={(event) => {
+        event.preventDefault()
+        const title = String(new FormData(event.currentTarget).get("title") ?? "").trim()
+        if (title === "" || title.length > LONGEST) setWrong(true)
+        else props.answer(title)
+      }}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") props.cancel()
+      }}
+    >
+      <label for={id}>{props.label}</label>
+      <input
+        ref={(field) =>
+          queueMicrotask(() => {
+            field.focus()
+            field.select()
+          })
+        }
+        id={id}
+        name="title"
+        class="field"
+        type="text"
+        autocomplete="off"
+        value={props.suggestion}
+        aria-invalid={wrong()}
+        aria-describedby={wrong() ? `${id}-wrong` : undefined}
+      />
+      <Show when={wrong()}>
+        <p class="field-problem" id={`${id}-wrong`} role="alert">
+          {en.scenario.tooLong}
+        </p>
+      </Show>
+      <p class="actions">
+        <button type="submit" class="small main-action">
+          {en.scenario.save}
+        </button>
+        <button type="button" class="small" onClick={() => props.cancel()}>
+          {en.scenario.cancel}
+        </button>
+      </p>
+    </form>
+  )
+}

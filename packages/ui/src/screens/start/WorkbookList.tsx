@@ -1,0 +1,139 @@
+import { inWords } from "@pegbook/engine"
+import { template } from "@pegbook/templates"
+import { createSignal, For, Show } from "solid-js"
+import { useSession, useWalk } from "../../bridge/context.ts"
+import { TitleForm } from "../../parts/TitleForm.tsx"
+import type { Shelved } from "../../storage/kept-workbook.ts"
+import { en } from "../../text/en.ts"
+
+/** The workbooks kept in this browser, last changed first. */
+export function WorkbookList() {
+  const session = useSession()
+  return (
+    <section class="workbooks" aria-labelledby="workbooks-title">
+      <h2 id="workbooks-title" tabindex={-1}>
+        {en.workbooks.title}
+      </h2>
+      <Show when={session.workbooks().length > 0} fallback={<p class="quiet">{en.workbooks.none}</p>}>
+        <p class="quiet">{en.workbooks.where}</p>
+        <ul aria-labelledby="workbooks-title">
+          {/* By id, so that a form that is open stays open while others are saved. */}
+          <For each={session.workbooks().map(({ id }) => id)}>
+            {(id) => (
+              <Show when={session.workbooks().find((one) => one.id === id)}>
+                {(workbook) => <Line workbook={workbook()} />}
+              </Show>
+            )}
+          </For>
+        </ul>
+      </Show>
+    </section>
+  )
+}
+
+function Line(props: { readonly workbook: Shelved }) {
+  const session = useSession()
+  const walk = useWalk()
+  const [renaming, setRenaming] = createSignal(false)
+  let renameButton: HTMLButtonElement | undefined
+  const title = () => session.titleOf(props.workbook)
+  const isHere = () => props.workbook.id === session.current()
+  const readable = () => "document" in props.workbook
+  const kind = () => {
+    const { workbook } = props
+    return "document" in workbook ? template(workbook.document.template)?.title : undefined
+  }
+
+  async function open(): Promise<void> {
+    await session.open(props.workbook.id)
+    walk.show("worksheet")
+  }
+
+  function closeForm(): void {
+    setRenaming(false)
+    renameButton?.focus()
+  }
+
+  return (
+    <li class="workbook" aria-label={title()} data-here={isHere()}>
+      <h3>
+        {title()}{" "}
+        <Show when={isHere()}>
+          <span class="tag tag-own">{en.workbooks.here}</span>
+        </Show>
+      </h3>
+      <p class="quiet">
+        <Show when={kind() !== title() && kind()}>{(other) => <>{en.workbooks.kind(other())} · </>}</Show>
+        <Changed moment={props.workbook.changed} />
+      </p>
+      <Show when={"problem" in props.workbook && props.workbook.problem}>
+        {(problem) => (
+          <p class="workbook-unreadable">
+            {en.workbooks.unreadable(inWords(problem(), session.unitSystem()).says)}
+          </p>
+        )}
+      </Show>
+      <Show when={renaming()}>
+        <TitleForm
+          label={en.workbooks.newTitle}
+          suggestion={title()}
+          answer={(answered) => {
+            closeForm()
+            void session.rename(props.workbook.id, answered)
+          }}
+          cancel={closeForm}
+        />
+      </Show>
+      <p class="actions" hidden={renaming()}>
+        <Show when={readable()}>
+          <button
+            type="button"
+            class="small"
+            aria-label={isHere() ? en.workbooks.back(title()) : en.workbooks.openSays(title())}
+            onClick={() => void open()}
+          >
+            {isHere() ? en.workbooks.goOn : en.workbooks.open}
+          </button>
+          <button
+            ref={renameButton}
+            type="button"
+            class="small"
+            aria-label={en.workbooks.renameSays(title())}
+            onClick={() => setRenaming(true)}
+          >
+            {en.workbooks.rename}
+          </button>
+        </Show>
+        <button
+          type="button"
+          class="small"
+          aria-label={en.workbooks.removeSays(title())}
+          onClick={() => {
+            void session.remove(props.workbook.id)
+            // The button goes with its line; the list's title is what stays.
+            document.getElementById("workbooks-title")?.focus({ preventScroll: true })
+          }}
+        >
+          {en.workbooks.remove}
+        </button>
+      </p>
+    </li>
+  )
+}
+
+/** When it was last changed, as the reader's own region writes it. */
+function Changed(props: { readonly moment: string | undefined }) {
+  return (
+    <Show when={props.moment} fallback={en.workbooks.changedUnknown}>
+      {(moment) => (
+        <time datetime={moment()}>
+          {en.workbooks.changed(
+            new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" }).format(
+              new Date(moment()),
+            ),
+          )}
+        </time>
+      )}
+    </Show>
+  )
+}
