@@ -1,11 +1,14 @@
 import type { Definition } from "@pegbook/engine"
+import { beamSpan } from "./beam-span/template.ts"
 import { boardwalk } from "./boardwalk/template.ts"
 import { gameTablePlatform } from "./game-table-platform/template.ts"
 import { greenhouseFloor } from "./greenhouse-floor/template.ts"
 import { groundLevelDeck } from "./ground-level-deck/template.ts"
+import { joistSpan } from "./joist-span/template.ts"
+import { panelSpan } from "./panel-span/template.ts"
 import { shedBase } from "./shed-base/template.ts"
 
-/** Every template, in the order in which they are offered. */
+/** Every template of a whole job, in the order in which they are offered. */
 export const TEMPLATES: readonly Definition[] = [
   gameTablePlatform,
   shedBase,
@@ -14,8 +17,12 @@ export const TEMPLATES: readonly Definition[] = [
   greenhouseFloor,
 ]
 
+/** Small templates for a person who wants one answer, not a whole job. */
+export const QUICK_TEMPLATES: readonly Definition[] = [joistSpan, beamSpan, panelSpan]
+
+/** A template of either list by its id. */
 export function template(id: string): Definition | undefined {
-  return TEMPLATES.find((one) => one.id === id)
+  return [...TEMPLATES, ...QUICK_TEMPLATES].find((one) => one.id === id)
 }
 
 /** The workbook that a newcomer sees first. */

@@ -7,6 +7,7 @@ export const MASS = dimension({ mass: 1 })
 export const TIME = dimension({ time: 1 })
 export const FORCE = dimension({ mass: 1, length: 1, time: -2 })
 export const PRESSURE = dimension({ mass: 1, length: -1, time: -2 })
+export const SPEED = dimension({ length: 1, time: -1 })
 /** A moment and an energy have one dimension: force times length. */
 export const MOMENT = dimension({ mass: 1, length: 2, time: -2 })
 export const LINE_LOAD = dimension({ mass: 1, time: -2 })

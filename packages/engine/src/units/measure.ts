@@ -24,6 +24,7 @@ export type MeasureId =
   | "expansion"
   | "angle"
   | "time"
+  | "speed"
   | "energy"
   | "count"
   | "share"

@@ -9,6 +9,7 @@ import * as moment from "./definitions/moment.ts"
 import * as money from "./definitions/money.ts"
 import { one, percent, piece } from "./definitions/plain.ts"
 import * as pressure from "./definitions/pressure.ts"
+import { metrePerSecond, milePerHour, SPEED_UNITS } from "./definitions/speed.ts"
 import * as temperature from "./definitions/temperature.ts"
 import { hour, TIME_UNITS } from "./definitions/time.ts"
 import { cubicFoot, cubicMetre, cubicYard, VOLUME_UNITS } from "./definitions/volume.ts"
@@ -123,6 +124,13 @@ export const NUMBER_FORMS: Readonly<Record<NumberMeasureId, NumberForm>> = {
     style: HOURS_MINUTES,
     example: "2 h 15 min",
   }),
+  speed: numberForm(
+    "a speed",
+    "m/s",
+    SPEED_UNITS,
+    writtenIn(milePerHour, TENTHS, "115 mph"),
+    writtenIn(metrePerSecond, TENTHS, "50 m/s"),
+  ),
   energy: numberForm("an energy", "J", ENERGY_UNITS, writtenIn(wattHour, COARSE, "450 Wh")),
   count: { ...numberForm("a count", "1", [one, piece], writtenIn(one, WHOLE, "12", "")), whole: true },
   share: numberForm("a share", "1", [percent], writtenIn(percent, FINE, "10 %")),

@@ -10,6 +10,7 @@ import { LINE_LOAD_UNITS, MOMENT_UNITS } from "./definitions/moment.ts"
 import { MONEY_PER_AREA_UNITS, MONEY_UNITS } from "./definitions/money.ts"
 import { PLAIN_UNITS } from "./definitions/plain.ts"
 import { PRESSURE_UNITS } from "./definitions/pressure.ts"
+import { SPEED_UNITS } from "./definitions/speed.ts"
 import {
   EXPANSION_UNITS,
   TEMPERATURE_DIFFERENCE_UNITS,
@@ -36,6 +37,7 @@ export const ALL_UNITS: readonly Unit[] = [
   MONEY_UNITS,
   PLAIN_UNITS,
   PRESSURE_UNITS,
+  SPEED_UNITS,
   TEMPERATURE_DIFFERENCE_UNITS,
   TEMPERATURE_UNITS,
   TIME_UNITS,

@@ -1,4 +1,4 @@
-import { TEMPLATES } from "../index.ts"
+import { QUICK_TEMPLATES, TEMPLATES } from "../index.ts"
 import { type Given, OPTION_USAGE, type OptionName, readArguments } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { calcJson } from "./calc-json.ts"
@@ -29,7 +29,7 @@ const COMMANDS: readonly Command[] = [
     says: "the templates, one a line",
     run: () =>
       aligned(
-        TEMPLATES.map(({ id, title, says }) => [id, title, says]),
+        [...TEMPLATES, ...QUICK_TEMPLATES].map(({ id, title, says }) => [id, title, says]),
         "",
       ),
   },

@@ -10,7 +10,7 @@ import {
   readDocument,
   type UnitSystem,
 } from "@pegbook/engine"
-import { TEMPLATES, template } from "../index.ts"
+import { QUICK_TEMPLATES, TEMPLATES, template } from "../index.ts"
 import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { readJson } from "./read-file.ts"
@@ -43,7 +43,7 @@ function find(
   source: string,
   system: UnitSystem,
 ): { readonly definition: Definition; readonly document?: BookDocument } {
-  const known = TEMPLATES.map(({ id }) => id)
+  const known = [...TEMPLATES, ...QUICK_TEMPLATES].map(({ id }) => id)
   const definition = known.includes(source) ? template(source) : undefined
   if (definition !== undefined) return { definition }
   if (!existsSync(source)) {

@@ -21,6 +21,8 @@ const SIZES: readonly Size[] = [
   ["2x12", "1.5 in", "11.25 in", "PS 20, dry"],
   ["3x6", "2.5 in", "5.5 in", "PS 20, dry"],
   ["3x8", "2.5 in", "7.25 in", "PS 20, dry"],
+  ["3x10", "2.5 in", "9.25 in", "PS 20, dry"],
+  ["3x12", "2.5 in", "11.25 in", "PS 20, dry"],
   ["4x4", "3.5 in", "3.5 in", "PS 20, dry"],
   ["4x6", "3.5 in", "5.5 in", "PS 20, dry"],
   ["4x8", "3.5 in", "7.25 in", "PS 20, dry"],
