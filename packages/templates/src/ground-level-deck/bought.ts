@@ -1,21 +1,9 @@
+import { SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
 /** What is bought besides timber, by the names that the user's prices and weights call it. */
 export const DECK_THINGS: readonly BoughtThing[] = [
-  {
-    item: "screws",
-    quantity: "screws_to_buy",
-    measure: "count",
-    unit: "each",
-    packs: { count: "screw_boxes", unit: "box" },
-  },
-  {
-    item: "frame screws",
-    quantity: "frame_screws_to_buy",
-    measure: "count",
-    unit: "each",
-    packs: { count: "frame_screw_boxes", unit: "box" },
-  },
+  ...SCREWS_TO_BUY,
   {
     item: "block",
     quantity: "block_count",

@@ -1,0 +1,19 @@
+import type { BoughtThing } from "../solvers/bought-things.ts"
+
+/** Screws into the surface and into the frame, by the boxes that they are sold in. */
+export const SCREWS_TO_BUY: readonly BoughtThing[] = [
+  {
+    item: "screws",
+    quantity: "screws_to_buy",
+    measure: "count",
+    unit: "each",
+    packs: { count: "screw_boxes", unit: "box" },
+  },
+  {
+    item: "frame screws",
+    quantity: "frame_screws_to_buy",
+    measure: "count",
+    unit: "each",
+    packs: { count: "frame_screw_boxes", unit: "box" },
+  },
+]
