@@ -29,6 +29,7 @@ export type {
   FigureEntry,
   FormulaEntry,
   InputEntry,
+  Remedy,
   Rows,
   TableEntry,
 } from "./definition/entry.ts"

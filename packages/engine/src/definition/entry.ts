@@ -52,6 +52,18 @@ export interface FormulaEntry extends Described {
 }
 
 /**
+ * A change of one input that may bring a failing check to pass. Nothing is promised here: each is tried by
+ * recalculating, and only what passes is offered.
+ */
+export interface Remedy {
+  readonly input: string
+  /** Which way to go. For an input with choices: later or earlier ones in its list. */
+  readonly toward: "more" | "less"
+  /** The step to go by, with its unit: "1/2 in", "1". An input with choices goes from choice to choice. */
+  readonly step?: string
+}
+
+/**
  * A demand held against a limit. `demand`, `limit` and `near` are formulas; most often they are the name of
  * another entry. Readable in formulas as `<name>.demand`, `<name>.limit`, and `<name>` for the ratio.
  */
@@ -72,6 +84,8 @@ export interface CheckEntry extends Described {
    * entry's value: every number a person reads is an entry.
    */
   readonly advice: readonly string[]
+  /** Changes to try when it does not pass, the cheapest to make first. */
+  readonly remedies?: readonly Remedy[]
 }
 
 /** One column of a table. Its full name is `<table>.<name>`. */
