@@ -21,6 +21,20 @@ export type {
 // What a template is made of
 export type { Definition, Section } from "./definition/definition.ts"
 export type {
+  Axis,
+  BoxShape,
+  Coordinate,
+  DimensionShape,
+  Drawing,
+  Extent,
+  Layer,
+  Look,
+  ProfileShape,
+  Shape,
+  Term,
+  Where,
+} from "./definition/drawing.ts"
+export type {
   CheckEntry,
   Column,
   Described,
@@ -35,6 +49,23 @@ export type {
 } from "./definition/entry.ts"
 export type { Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
 export type { Source, SourceKind } from "./definition/source.ts"
+
+// Drawings with a workbook's values in them
+export { beforeChange } from "./drawing/before.ts"
+export type {
+  Bounds,
+  Drawn,
+  DrawnArea,
+  DrawnDimension,
+  DrawnLine,
+  DrawnMark,
+  DrawnShape,
+  Point,
+} from "./drawing/drawn.ts"
+export { drawnNames } from "./drawing/names.ts"
+export { type ResolveOptions, resolveDrawing } from "./drawing/resolve.ts"
+export { steppedLength } from "./drawing/stepped.ts"
+export type { DrawingSource } from "./drawing/values.ts"
 
 // Formulas
 export { FUNCTIONS } from "./formula/functions/index.ts"

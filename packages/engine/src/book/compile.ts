@@ -1,5 +1,6 @@
 import type { Definition } from "../definition/definition.ts"
 import type { TableEntry } from "../definition/entry.ts"
+import { checkDrawing } from "../drawing/names.ts"
 import type { Ast } from "../formula/ast.ts"
 import { checkTypes } from "../formula/check-types.ts"
 import { namesIn, renameIn } from "../formula/names.ts"
@@ -67,6 +68,9 @@ export function ownerOf(id: string, items: Outline): string {
  */
 export function compile(definition: Definition): Compiled {
   const items = outline(definition)
+  for (const drawing of definition.drawings ?? []) {
+    checkDrawing(definition.id, drawing, (name) => items.has(name))
+  }
   const problems = new Map<string, Problem[]>()
   const report = (id: string, problem: Problem): void => {
     const list = problems.get(id)

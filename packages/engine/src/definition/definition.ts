@@ -1,4 +1,5 @@
 import type { UnitSystem } from "../units/measure.ts"
+import type { Drawing } from "./drawing.ts"
 import type { Entry } from "./entry.ts"
 
 /** A part of the build, in the order of the work. */
@@ -20,4 +21,6 @@ export interface Definition {
   readonly sections: readonly Section[]
   /** Shown with every workbook of this kind: whose word decides, and what can hurt. */
   readonly cautions: readonly string[]
+  /** What can be drawn of it, in the order offered. */
+  readonly drawings?: readonly Drawing[]
 }

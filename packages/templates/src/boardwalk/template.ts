@@ -1,5 +1,6 @@
 import type { Definition, Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
+import { BOARDWALK_DRAWINGS } from "../drawings/index.ts"
 import { boardsOn } from "../parts/boards.ts"
 import { cleats } from "../parts/cleats.ts"
 import { drainage } from "../parts/drainage.ts"
@@ -110,4 +111,5 @@ export const boardwalk: Definition = {
     "Wear eye, ear and breathing protection when you saw treated timber, and lift heavy pieces with a second person.",
     "Wet boards are slippery: brush leaves and moss off, and keep them out of deep shade where you can.",
   ],
+  drawings: BOARDWALK_DRAWINGS,
 }

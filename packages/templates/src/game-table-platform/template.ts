@@ -1,4 +1,5 @@
 import type { Definition } from "@pegbook/engine"
+import { GAME_TABLE_DRAWINGS } from "../drawings/index.ts"
 import { blocking } from "../parts/blocking.ts"
 import { blocks } from "../parts/blocks.ts"
 import { dig } from "../parts/dig.ts"
@@ -66,4 +67,5 @@ export const gameTablePlatform: Definition = {
     "This workbook counts and checks by rules of the trade; it does not replace a licensed designer where the public uses the platform, where it stands high, or where the ground is soft, steep or made up.",
     "Wear eye, ear and breathing protection when you saw treated timber or concrete, and lift heavy pieces with a second person.",
   ],
+  drawings: GAME_TABLE_DRAWINGS,
 }

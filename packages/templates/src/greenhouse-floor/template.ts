@@ -1,5 +1,6 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
+import { GREENHOUSE_DRAWINGS } from "../drawings/index.ts"
 import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/bearers.ts"
 import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
@@ -122,4 +123,5 @@ export const greenhouseFloor: Definition = {
     "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
     "Electricity in a wet house kills: have sockets, heaters and lamps fitted by a qualified electrician.",
   ],
+  drawings: GREENHOUSE_DRAWINGS,
 }

@@ -1,5 +1,6 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
+import { DECK_DRAWINGS } from "../drawings/index.ts"
 import { beamPlankScrews, beamTies } from "../parts/beam-fixings.ts"
 import { beamJoints, beamLayout } from "../parts/beams.ts"
 import { blocking } from "../parts/blocking.ts"
@@ -107,4 +108,5 @@ export const groundLevelDeck: Definition = {
     "This workbook counts and checks by rules of the trade; a licensed designer decides where the ground is soft, steep or made up, or where many people come together.",
     "Wear eye, ear and breathing protection when you saw treated timber or concrete, and lift heavy pieces with a second person.",
   ],
+  drawings: DECK_DRAWINGS,
 }

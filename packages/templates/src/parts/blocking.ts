@@ -47,6 +47,14 @@ export const blocking: Section = {
           why: "The clear room between two joists. Measure the real one before you cut: timber is never quite straight.",
           sources: [GEOMETRY],
         },
+        {
+          name: "rows_apart",
+          label: "Rows apart, shared out",
+          measure: "length",
+          formula: "platform_width / (blocking_rows + 1)",
+          why: "Where no edge of a sheet has to be met, the rows of blocking share the width evenly.",
+          sources: [GEOMETRY],
+        },
       ],
     },
     {

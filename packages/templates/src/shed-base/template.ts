@@ -1,5 +1,6 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
+import { SHED_DRAWINGS } from "../drawings/index.ts"
 import { blocking } from "../parts/blocking.ts"
 import { cutFill, cutFillColumns, groundGrid } from "../parts/cut-fill.ts"
 import { services } from "../parts/dig.ts"
@@ -158,4 +159,5 @@ export const shedBase: Definition = {
     "A shed can be lifted and rolled by wind: ask how it has to be anchored at your place. This base does not do it by its weight alone.",
     "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
   ],
+  drawings: SHED_DRAWINGS,
 }

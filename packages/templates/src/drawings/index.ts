@@ -1,0 +1,94 @@
+import type { Drawing } from "@pegbook/engine"
+import type { Build, LinesOf } from "./build.ts"
+import { details } from "./details.ts"
+import { elevations, pictorial, plan, sectionAcross, sectionAlong } from "./views.ts"
+
+function drawingsOf(build: Build): readonly Drawing[] {
+  return [
+    plan(build),
+    sectionAlong(build),
+    sectionAcross(build),
+    ...elevations(build),
+    ...details(build),
+    pictorial(build),
+  ]
+}
+
+const SKIDS: LinesOf = {
+  table: "skids",
+  count: "skid_count",
+  pieces: "skid_pieces",
+  joints: "skid_joints",
+  thickness: "skid_thickness",
+  depth: "skid_depth",
+  length: "skid_length",
+  spacing: "skid_spacing",
+  level: "underside_level",
+}
+
+export const GAME_TABLE_DRAWINGS = drawingsOf({
+  lines: SKIDS,
+  stands: "supports",
+  perLine: "supports_per_skid",
+  joists: true,
+  surface: "tiles",
+  edge: "upright",
+  net: true,
+  blocking: "under joints",
+})
+
+export const SHED_DRAWINGS = drawingsOf({
+  lines: SKIDS,
+  stands: "pad",
+  joists: true,
+  surface: "sheets",
+  net: false,
+  blocking: "under joints",
+})
+
+export const BOARDWALK_DRAWINGS = drawingsOf({
+  lines: {
+    table: "stringers",
+    count: "stringer_count",
+    pieces: "stringer_pieces",
+    joints: "stringer_joints",
+    thickness: "stringer_thickness",
+    depth: "stringer_depth",
+    length: "stringer_length",
+    spacing: "stringer_spacing",
+    level: ["underside_level", "sleeper_depth"],
+  },
+  stands: "sleepers",
+  joists: false,
+  surface: "boards across",
+  edge: "kerb",
+  net: false,
+})
+
+export const DECK_DRAWINGS = drawingsOf({
+  lines: {
+    table: "beams",
+    count: "beam_count",
+    thickness: "beam_thickness",
+    depth: "beam_depth",
+    length: "beam_length",
+    spacing: "beam_spacing",
+    level: "underside_level",
+  },
+  stands: "supports",
+  perLine: "supports_per_beam",
+  joists: true,
+  surface: "boards along",
+  net: false,
+  blocking: "even",
+})
+
+export const GREENHOUSE_DRAWINGS = drawingsOf({
+  lines: SKIDS,
+  stands: "supports",
+  perLine: "supports_per_skid",
+  joists: true,
+  surface: "boards along",
+  net: false,
+  blocking: "even",
+})

@@ -1,0 +1,33 @@
+import type { Layer } from "@pegbook/engine"
+
+/** Every layer that a drawing may have, from the ground up: later ones lie on earlier ones. */
+const LAYERS = [
+  { id: "ground", title: "Ground", fill: "soil" },
+  { id: "contours", title: "Ground levels", fill: "contour", startsHidden: true },
+  { id: "dig", title: "Dig", fill: "dig" },
+  { id: "stone", title: "Stone", fill: "stone" },
+  { id: "blocks", title: "Blocks", fill: "concrete" },
+  { id: "sleepers", title: "Sleepers", fill: "timber" },
+  { id: "lines", title: "Timbers along", fill: "timber" },
+  { id: "joints", title: "Joints", fill: "joint" },
+  { id: "blocking", title: "Blocking", fill: "timber" },
+  { id: "joists", title: "Joists", fill: "timber" },
+  { id: "rims", title: "Rims", fill: "timber" },
+  { id: "sheets", title: "Sheets", fill: "sheet" },
+  { id: "tiles", title: "Tiles", fill: "tile" },
+  { id: "boards", title: "Boards", fill: "board" },
+  { id: "edge", title: "Edge boards", fill: "board" },
+  { id: "posts", title: "Net posts", fill: "post" },
+  { id: "outline", title: "Outline", fill: "outline", outline: true },
+  { id: "heights", title: "Heights", fill: "height" },
+  { id: "dimensions", title: "Dimensions", fill: "dimension" },
+] as const satisfies readonly Layer[]
+
+export type LayerId = (typeof LAYERS)[number]["id"]
+
+/** The layers of one drawing, in their order; those of `hidden` are shown only when asked for. */
+export function layersOf(ids: ReadonlySet<string>, hidden: readonly LayerId[] = []): readonly Layer[] {
+  return LAYERS.filter((layer) => ids.has(layer.id)).map((layer: Layer) =>
+    hidden.includes(layer.id as LayerId) ? { ...layer, startsHidden: true } : layer,
+  )
+}

@@ -1,0 +1,24 @@
+import type { Shape } from "@pegbook/engine"
+import type { Build } from "./build.ts"
+
+export function postMarks(build: Build): readonly Shape[] {
+  if (!build.net) return []
+  return [{ kind: "mark", layer: "posts", mark: "ring", table: "net_posts", x: "x", y: "y" }]
+}
+
+/** The posts, bolted to the outside of the frame, as they stand. */
+export function posts(build: Build): readonly Shape[] {
+  if (!build.net) return []
+  const foot = ["top_level", "net_height", "-net_post_length"]
+  return [
+    {
+      kind: "line",
+      layer: "posts",
+      table: "net_posts",
+      through: [
+        { x: "x", y: "y", z: foot },
+        { x: "x", y: "y", z: ["top_level", "net_height"] },
+      ],
+    },
+  ]
+}
