@@ -1,4 +1,4 @@
-import { createEffect, type JSX, on, Show } from "solid-js"
+import { createEffect, type JSX, lazy, on, Show, Suspense } from "solid-js"
 import { SessionContext, SheetContext, useSession, useWalk, WalkContext } from "./bridge/context.ts"
 import type { Session } from "./bridge/session.ts"
 import { createWalk, type Screen } from "./bridge/walk.ts"
@@ -11,6 +11,9 @@ import { Start } from "./screens/start/Start.tsx"
 import { SectionsButton } from "./screens/worksheet/SectionsButton.tsx"
 import { Worksheet } from "./screens/worksheet/Worksheet.tsx"
 import { en } from "./text/en.ts"
+
+/** Fetched when first asked for. */
+const Drawings = lazy(() => import("./screens/drawings/Drawings.tsx"))
 
 export function App(props: { readonly session: Session }) {
   const { session } = props
@@ -65,6 +68,7 @@ function Page() {
           <nav class="screens" aria-label={en.screens.label}>
             <ScreenLink screen="start" />
             <ScreenLink screen="worksheet" />
+            <ScreenLink screen="drawings" />
             <ScreenLink screen="compare" />
           </nav>
         </header>
@@ -89,6 +93,13 @@ function Page() {
             <Worksheet />
           </WithSheet>
         </div>
+        <Show when={walk.screen() === "drawings"}>
+          <WithSheet fallback={<Opening />}>
+            <Suspense fallback={<Opening />}>
+              <Drawings />
+            </Suspense>
+          </WithSheet>
+        </Show>
         <Show when={walk.screen() === "compare"}>
           <WithSheet fallback={<Opening />}>
             <Compare />

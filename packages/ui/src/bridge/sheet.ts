@@ -1,16 +1,17 @@
-import type {
-  Book,
-  BookDocument,
-  Comparison,
-  Definition,
-  EditResult,
-  Entry,
-  EntryView,
-  Moved,
-  ScenarioView,
-  TableView,
-  UnitSystem,
-  Working,
+import {
+  type Book,
+  type BookDocument,
+  type Comparison,
+  type Definition,
+  drawnNames,
+  type EditResult,
+  type Entry,
+  type EntryView,
+  type Moved,
+  type ScenarioView,
+  type TableView,
+  type UnitSystem,
+  type Working,
 } from "@pegbook/engine"
 import { type Accessor, batch, createSignal, type Setter, untrack } from "solid-js"
 import { touchedBy } from "./touched.ts"
@@ -29,6 +30,8 @@ export interface Sheet {
   leansOn(name: string): readonly string[]
   leanedOnBy(name: string): readonly string[]
   search(words: string): readonly string[]
+  /** Whether a drawing has shapes of this table or entry. */
+  isDrawn(name: string): boolean
   /** The names of the checks and of the inputs, in the order of the work. */
   readonly checks: readonly string[]
   readonly inputs: readonly string[]
@@ -97,6 +100,7 @@ export function mirror(book: Book): Sheet {
     )
   const checks = namesOf("check")
   const labels = labelsOf(book.definition)
+  const drawn = new Set((book.definition.drawings ?? []).flatMap((drawing) => [...drawnNames(drawing)]))
   let movedByName = byName(book.moved())
   const movedNames = signals((name) => movedByName.get(name) ?? NOTHING_MOVED)
 
@@ -145,6 +149,7 @@ export function mirror(book: Book): Sheet {
     leansOn: (name) => book.leansOn(name),
     leanedOnBy: (name) => book.leanedOnBy(name),
     search: (words) => book.search(words),
+    isDrawn: (name) => drawn.has(name),
     checks,
     inputs: namesOf("input"),
     label: (name) => labels.get(name) ?? name,

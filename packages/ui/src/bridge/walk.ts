@@ -1,12 +1,18 @@
 import { createSignal } from "solid-js"
 import { createStore } from "solid-js/store"
 
-export type Screen = "start" | "worksheet" | "compare"
+export type Screen = "start" | "worksheet" | "drawings" | "compare"
 
 /** Which column of a table is open, and in which row, from 1. */
 export interface OpenColumn {
   readonly column: string
   readonly row: number
+}
+
+/** An entry, or a row of a table, to be shown in a drawing. */
+export interface Lit {
+  readonly name: string
+  readonly row?: number
 }
 
 /** Where the reader is in the workbook, and how they came there. The browser's own Back walks it as well. */
@@ -36,6 +42,11 @@ export interface Walk {
   /** Another row of the column that is open. */
   turnTo(table: string, row: number): void
   closeColumn(table: string): void
+  /** Shows an entry, or a row of a table, in the drawings. */
+  showDrawn(lit: Lit): void
+  /** What is to be shown in the drawings, if anything. */
+  lit(): Lit | undefined
+  light(lit: Lit | undefined): void
 }
 
 interface Step {
@@ -51,8 +62,8 @@ export function addressOf(step: { readonly screen: Screen; readonly at?: string 
 
 /** Reads an address; one that is not understood leads to the worksheet. */
 export function readAddress(hash: string): { readonly screen: Screen; readonly at?: string } {
-  const [, screen, at] = /^#\/(start|worksheet|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
-  if (screen === "start" || screen === "compare") return { screen }
+  const [, screen, at] = /^#\/(start|worksheet|drawings|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
+  if (screen === "start" || screen === "drawings" || screen === "compare") return { screen }
   return at === undefined ? { screen: "worksheet" } : { screen: "worksheet", at }
 }
 
@@ -66,6 +77,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
   const [step, setStep] = createSignal<Step>({ screen: readAddress(location.hash).screen, trail: [] })
   const [open, setOpen] = createStore<Record<string, boolean | undefined>>({})
   const [columns, setColumns] = createStore<Record<string, OpenColumn | undefined>>({})
+  const [lit, setLit] = createSignal<Lit>()
   const scrolled = new Map<Screen, number>()
 
   function reveal(name: string, row?: number): void {
@@ -116,6 +128,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
     reset() {
       for (const name of Object.keys(open)) setOpen(name, undefined)
       for (const name of Object.keys(columns)) setColumns(name, undefined)
+      setLit(undefined)
       scrolled.clear()
       replace({ screen: step().screen, trail: [] })
     },
@@ -147,5 +160,11 @@ export function createWalk(has: (name: string) => boolean): Walk {
     openColumn: (table, column, row) => reveal(`${table}.${column}`, row),
     turnTo: (table, row) => setColumns(table, (open) => (open === undefined ? open : { ...open, row })),
     closeColumn: (table) => setColumns(table, undefined),
+    showDrawn(wanted) {
+      setLit(wanted)
+      push({ screen: "drawings", trail: [] })
+    },
+    lit,
+    light: setLit,
   }
 }

@@ -1,6 +1,7 @@
 import { Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
+import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
 import { en } from "../../text/en.ts"
 import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
@@ -63,6 +64,7 @@ export function ColumnDetail(props: {
           </button>
         </div>
       </Show>
+      <ShowDrawn name={props.table} row={props.row} />
       <Show when={view().problems.length > 0}>
         <Part title={en.detail.problems}>
           <ProblemList problems={view().problems} />

@@ -2,6 +2,7 @@ import { For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Field } from "../../parts/Field.tsx"
 import { ProblemList } from "../../parts/ProblemList.tsx"
+import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
 import { en } from "../../text/en.ts"
 import { CheckDetail } from "./CheckDetail.tsx"
@@ -18,6 +19,7 @@ export function Detail(props: { readonly name: string }) {
   return (
     <>
       <p class="why">{view().why}</p>
+      <ShowDrawn name={props.name} />
       <Show when={view().problems.length > 0}>
         <Part title={en.detail.problems}>
           <ProblemList problems={view().problems} />

@@ -1,0 +1,294 @@
+import type { Bounds, Drawing, Drawn, DrawnDimension, DrawnLine, DrawnShape, Layer } from "@pegbook/engine"
+import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show } from "solid-js"
+import type { Lit } from "../../bridge/walk.ts"
+import { en } from "../../text/en.ts"
+import { type Camera, fit, type Pixel, pan, toPixel, zoom } from "./camera.ts"
+import { dimensionLine, marginsFor } from "./dimension-lines.ts"
+import { Handle } from "./Handle.tsx"
+import { Hatches, hatchOf } from "./Hatches.tsx"
+import { Labels } from "./Labels.tsx"
+import { labelsOf } from "./label-wishes.ts"
+import { MarkSign } from "./MarkSign.tsx"
+import { bandUnder, pathOfShape } from "./paths.ts"
+import { placeLabels } from "./place-labels.ts"
+import { isLit, keyOf } from "./things.ts"
+
+const STEP = 60
+const NEARER = 1.25
+const GROUND_BAND = 14
+/** How far a finger may slip and still mean a press, in pixels. */
+const SLIP = 5
+/** Share of the window's height that a drawing may take. */
+const TALLEST = 0.68
+const LEAST_HEIGHT = 240
+const LEAST_WIDTH = 200
+
+export function Picture(props: {
+  readonly drawing: Drawing
+  readonly drawn: Drawn
+  readonly bounds: Bounds
+  readonly ghost: readonly DrawnShape[]
+  readonly isShown: (layer: string) => boolean
+  readonly lit: Lit | undefined
+  readonly pointed: Lit | undefined
+  readonly point: (of: Lit | undefined) => void
+  readonly choose: (of: Lit | undefined) => void
+  readonly nameOf: (of: Lit) => string
+  readonly change: (name: string, typed: string) => void
+}) {
+  const [width, setWidth] = createSignal(0)
+  const [own, setOwn] = createSignal<Camera>()
+  let frame: HTMLElement | undefined
+
+  const shown = createMemo(() => props.drawn.shapes.filter((shape) => props.isShown(shape.layer)))
+  const margins = createMemo(() => marginsFor(shown()))
+  const fitted = createMemo(() =>
+    fit(
+      props.bounds,
+      margins(),
+      Math.max(width(), LEAST_WIDTH),
+      Math.max(LEAST_HEIGHT, innerHeight * TALLEST),
+    ),
+  )
+  const camera = (): Camera => own() ?? fitted()
+  const height = () => fitted().height
+  createEffect(on([() => props.drawing, width], () => setOwn(undefined), { defer: true }))
+
+  const dimensions = createMemo(() =>
+    shown()
+      .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
+      .map((shape) => ({ shape, line: dimensionLine(shape, props.bounds, camera()) })),
+  )
+  const active = () => props.lit ?? props.pointed
+  const activeShapes = createMemo(() => {
+    const of = active()
+    return of === undefined ? [] : shown().filter((shape) => isLit(shape.of, of))
+  })
+  const labels = createMemo(() =>
+    placeLabels(labelsOf(shown(), dimensions(), camera(), litLabel()), {
+      left: 0,
+      top: 0,
+      right: width(),
+      bottom: height(),
+    }),
+  )
+  function litLabel() {
+    const [first] = activeShapes()
+    const of = active()
+    return first === undefined || of === undefined ? undefined : { shape: first, text: props.nameOf(of) }
+  }
+
+  onMount(() => {
+    if (frame === undefined) return
+    const watch = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)))
+    watch.observe(frame)
+    const wheel = (event: WheelEvent) => {
+      // A plain wheel scrolls the page past a drawing that fits; once nearer, it stays with the drawing.
+      if (own() === undefined && !event.ctrlKey && !event.metaKey && event.deltaY > 0) return
+      event.preventDefault()
+      closer(Math.exp(-event.deltaY / 400), here(event))
+    }
+    frame.addEventListener("wheel", wheel, { passive: false })
+    onCleanup(() => {
+      watch.disconnect()
+      frame?.removeEventListener("wheel", wheel)
+    })
+  })
+
+  function here(event: MouseEvent): Pixel {
+    const box = frame?.getBoundingClientRect()
+    return { x: event.clientX - (box?.left ?? 0), y: event.clientY - (box?.top ?? 0) }
+  }
+  const centre = (): Pixel => ({ x: width() / 2, y: height() / 2 })
+  const closer = (factor: number, about: Pixel) => setOwn(zoom(camera(), factor, about, fitted()))
+  const slide = (x: number, y: number) => setOwn(pan(camera(), x, y))
+
+  const KEYS: Readonly<Record<string, () => void>> = {
+    "+": () => closer(NEARER, centre()),
+    "=": () => closer(NEARER, centre()),
+    "-": () => closer(1 / NEARER, centre()),
+    "0": () => setOwn(undefined),
+    ArrowLeft: () => slide(STEP, 0),
+    ArrowRight: () => slide(-STEP, 0),
+    ArrowUp: () => slide(0, STEP),
+    ArrowDown: () => slide(0, -STEP),
+    Escape: () => props.choose(undefined),
+  }
+  function press(event: KeyboardEvent): void {
+    if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey || event.altKey) return
+    const act = KEYS[event.key]
+    if (act === undefined) return
+    event.preventDefault()
+    act()
+  }
+
+  const fingers = new Map<number, Pixel>()
+  let slipped = 0
+  function down(event: PointerEvent): void {
+    if (event.button !== 0) return
+    fingers.set(event.pointerId, here(event))
+    slipped = 0
+  }
+  function move(event: PointerEvent): void {
+    const before = fingers.get(event.pointerId)
+    if (before === undefined) {
+      if (event.pointerType === "mouse") props.point(at(event))
+      return
+    }
+    const now = here(event)
+    slipped += Math.hypot(now.x - before.x, now.y - before.y)
+    const other = [...fingers].find(([id]) => id !== event.pointerId)?.[1]
+    if (other !== undefined) {
+      const was = Math.hypot(before.x - other.x, before.y - other.y)
+      const is = Math.hypot(now.x - other.x, now.y - other.y)
+      if (was > 0) closer(is / was, { x: (now.x + other.x) / 2, y: (now.y + other.y) / 2 })
+    } else if (slipped > SLIP) {
+      frame?.setPointerCapture(event.pointerId)
+      slide(now.x - before.x, now.y - before.y)
+    }
+    fingers.set(event.pointerId, now)
+  }
+  function up(event: PointerEvent): void {
+    const pressed = fingers.delete(event.pointerId) && slipped <= SLIP
+    if (pressed && event.type === "pointerup") props.choose(at(event))
+  }
+  function at(event: PointerEvent): Lit | undefined {
+    const index = (event.target as Element).closest("[data-shape]")?.getAttribute("data-shape")
+    return index === null || index === undefined ? undefined : props.drawn.shapes[Number(index)]?.of
+  }
+
+  const transform = () => `matrix(${camera().scale} 0 0 ${-camera().scale} ${camera().left} ${camera().top})`
+  const indexOf = createMemo(() => new Map(props.drawn.shapes.map((shape, index) => [shape, index])))
+  const onLayer = (layer: Layer) => shown().filter((shape) => shape.layer === layer.id)
+
+  return (
+    <figure class="picture">
+      <section
+        class="picture-frame"
+        classList={{ "picture-nearer": own() !== undefined }}
+        ref={frame}
+        tabindex={0}
+        aria-label={en.drawings.picture(props.drawing.title)}
+        onKeyDown={press}
+        onPointerDown={down}
+        onPointerMove={move}
+        onPointerUp={up}
+        onPointerCancel={up}
+        onPointerLeave={() => props.point(undefined)}
+      >
+        <svg
+          role="img"
+          aria-labelledby="drawing-title drawing-says"
+          width={width()}
+          height={height()}
+          viewBox={`0 0 ${width()} ${height()}`}
+          data-drawn={props.drawing.id}
+        >
+          <title id="drawing-title">{props.drawing.title}</title>
+          <desc id="drawing-says">{en.drawings.described(props.drawing.says)}</desc>
+          <Hatches scale={camera().scale} />
+          <g transform={transform()}>
+            <For each={props.drawing.layers}>
+              {(layer) => (
+                <g data-layer={layer.id}>
+                  <For each={onLayer(layer)}>
+                    {(shape) => (
+                      <Show when={shape.kind === "area" || shape.kind === "line"}>
+                        <Show when={groundLine(shape, layer)}>
+                          {(ground) => (
+                            <path
+                              class="soil-band"
+                              fill="url(#hatch-soil)"
+                              d={bandUnder(ground().points, GROUND_BAND / camera().scale)}
+                            />
+                          )}
+                        </Show>
+                        <path
+                          class={classOf(shape, layer)}
+                          classList={{ lit: active() !== undefined && isLit(shape.of, active()) }}
+                          fill={shape.kind === "area" ? hatchOf(fillOf(shape, layer)) : undefined}
+                          d={pathOfShape(shape)}
+                          data-shape={indexOf().get(shape)}
+                          data-of={keyOf(shape.of)}
+                        />
+                      </Show>
+                    )}
+                  </For>
+                </g>
+              )}
+            </For>
+            <g data-ghost>
+              <For each={props.ghost}>{(shape) => <path class="ghost" d={pathOfShape(shape)} />}</For>
+            </g>
+            <For each={activeShapes()}>{(shape) => <path class="lit-outline" d={pathOfShape(shape)} />}</For>
+          </g>
+          <For each={shown()}>
+            {(shape) => (
+              <Show when={shape.kind === "mark" && shape}>
+                {(mark) => (
+                  <MarkSign
+                    mark={mark()}
+                    at={toPixel(camera(), mark().at)}
+                    index={indexOf().get(shape)}
+                    lit={isLit(shape.of, active())}
+                  />
+                )}
+              </Show>
+            )}
+          </For>
+          <For each={dimensions()}>
+            {({ shape, line }) => (
+              <path
+                class="dimension"
+                classList={{ lit: isLit(shape.of, active()) }}
+                d={line.path}
+                data-shape={indexOf().get(shape)}
+                data-of={keyOf(shape.of)}
+              />
+            )}
+          </For>
+          <Labels labels={labels()} />
+        </svg>
+        <For each={dimensions().filter(({ shape }) => shape.step !== undefined)}>
+          {({ shape, line }) => (
+            <Handle shape={shape} at={line.to} scale={camera().scale} change={props.change} />
+          )}
+        </For>
+      </section>
+      <figcaption class="picture-foot">
+        <fieldset class="actions">
+          <legend class="hidden-text">{en.drawings.view}</legend>
+          <button type="button" class="small" onClick={() => closer(NEARER, centre())}>
+            {en.drawings.nearer}
+          </button>
+          <button type="button" class="small" onClick={() => closer(1 / NEARER, centre())}>
+            {en.drawings.farther}
+          </button>
+          <button type="button" class="small" onClick={() => setOwn(undefined)}>
+            {en.drawings.fit}
+          </button>
+        </fieldset>
+        <p class="quiet picture-keys">
+          {en.drawings.keys}
+          <Show when={dimensions().some(({ shape }) => shape.step !== undefined)}>
+            {" "}
+            {en.drawings.handleHint}
+          </Show>
+        </p>
+      </figcaption>
+    </figure>
+  )
+}
+
+function groundLine(shape: DrawnShape, layer: Layer): DrawnLine | undefined {
+  return shape.kind === "line" && layer.fill === "soil" ? shape : undefined
+}
+
+function fillOf(shape: DrawnShape, layer: Layer): string {
+  return shape.kind === "area" ? (shape.fill ?? layer.fill) : layer.fill
+}
+
+function classOf(shape: DrawnShape, layer: Layer): string {
+  const face = shape.kind === "area" && shape.face !== undefined ? ` face-${shape.face}` : ""
+  return `shape shape-${shape.kind} fill-${fillOf(shape, layer)}${face}`
+}

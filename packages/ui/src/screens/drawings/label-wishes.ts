@@ -1,0 +1,72 @@
+import type { DrawnDimension, DrawnShape } from "@pegbook/engine"
+import { type Camera, toPixel } from "./camera.ts"
+import type { DimensionLine } from "./dimension-lines.ts"
+import { middleOf } from "./paths.ts"
+import { type LabelWish, type Stand, widthOf } from "./place-labels.ts"
+
+const LIT = 100
+const ABOVE = 12
+
+interface Dimensioned {
+  readonly shape: DrawnDimension
+  readonly line: DimensionLine
+}
+
+/** Where a shape's own label could stand: on it, above, below, and beside. */
+function stands(shape: DrawnShape, text: string, camera: Camera): readonly Stand[] {
+  if (shape.kind === "dimension") return []
+  const at = toPixel(camera, shape.kind === "mark" ? shape.at : middleOf(shape.points))
+  const beside = widthOf(text) / 2 + ABOVE
+  const around = [
+    { x: at.x, y: at.y - ABOVE - 6 },
+    { x: at.x, y: at.y + ABOVE + 4 },
+    { x: at.x + beside, y: at.y },
+    { x: at.x - beside, y: at.y },
+  ]
+  if (shape.kind === "mark") return around
+  if (shape.kind === "line" && isUpright(shape.points)) {
+    return [
+      { x: at.x - 8, y: at.y, turned: true },
+      { x: at.x + 10, y: at.y, turned: true },
+      ...around.slice(2),
+    ]
+  }
+  return [at, ...around]
+}
+
+function isUpright(points: readonly { readonly u: number }[]): boolean {
+  return points.every(({ u }) => Math.abs(u - (points[0]?.u ?? u)) < 1e-9)
+}
+
+/** Everything that would be written, the most telling first: what is lit, the outer dimensions, the inner, the rest. */
+export function labelsOf(
+  shapes: readonly DrawnShape[],
+  dimensions: readonly Dimensioned[],
+  camera: Camera,
+  lit: { readonly shape: DrawnShape; readonly text: string } | undefined,
+): readonly LabelWish[] {
+  const wishes: LabelWish[] = dimensions.map(({ shape, line }, index) => ({
+    id: `dimension-${index}`,
+    text: shape.label,
+    stands: line.stands,
+    weight: 10 + shape.tier,
+  }))
+  for (const [index, shape] of shapes.entries()) {
+    if (shape.kind === "dimension" || shape.label === undefined) continue
+    wishes.push({
+      id: `shape-${index}`,
+      text: shape.label,
+      stands: stands(shape, shape.label, camera),
+      weight: 1,
+    })
+  }
+  if (lit !== undefined && lit.shape.kind !== "dimension") {
+    wishes.push({
+      id: "lit",
+      text: lit.text,
+      stands: stands(lit.shape, lit.text, camera).slice(1),
+      weight: LIT,
+    })
+  }
+  return wishes
+}
