@@ -129,6 +129,8 @@ export interface Layer {
   readonly title: string
   /** What it is made of, for whoever draws it. */
   readonly fill: string
+  /** Pulled apart, layers of one storey stay together; those of a higher one are lifted higher. */
+  readonly storey?: number
   /** Left out until asked for. */
   readonly startsHidden?: true
   /** Kept in sight for comparison after a change. */

@@ -24,7 +24,7 @@ export interface ResolveOptions {
 }
 
 /** How far layers are pulled apart, as a share of the drawing's greatest size. */
-const APART_SHARE = 0.13
+const APART_SHARE = 0.16
 
 /**
  * Puts the workbook's values in a drawing. A shape whose values are missing, or which has no size, is left out:
@@ -278,9 +278,10 @@ class Resolver {
     const bounds = boundsOf(sorted)
     if (!this.#apart || bounds === undefined) return sorted
     const gap = (bounds.most.u - bounds.least.u) * APART_SHARE
-    const order = this.#drawing.layers.map((layer) => layer.id)
+    const used = [...new Set(this.#drawing.layers.map((layer) => layer.storey ?? 0))].sort((a, b) => a - b)
+    const storeys = new Map(this.#drawing.layers.map(({ id, storey = 0 }) => [id, used.indexOf(storey)]))
     const lift = (layer: string, points: readonly Point[]) =>
-      points.map(({ u, v }) => ({ u, v: v + gap * order.indexOf(layer) }))
+      points.map(({ u, v }) => ({ u, v: v + gap * (storeys.get(layer) ?? 0) }))
     return sorted.map((shape) =>
       shape.kind === "area" || shape.kind === "line"
         ? { ...shape, points: lift(shape.layer, shape.points) }

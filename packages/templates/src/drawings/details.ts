@@ -2,7 +2,7 @@ import type { Drawing } from "@pegbook/engine"
 import type { Build } from "./build.ts"
 import { one } from "./dimensions.ts"
 import { groundUnder, padCut } from "./ground.ts"
-import { cut, edge, FRAME_TOP, joists, lines, plus, rims, supports, surface } from "./pieces.ts"
+import { cut, edgeSides, FRAME_TOP, joists, lines, plus, rims, supports, surface } from "./pieces.ts"
 import { drawing } from "./views.ts"
 
 const cell = (of: string, row: string | number) => ({ of, row })
@@ -135,7 +135,7 @@ function edgeOf(build: Build): readonly Drawing[] {
         ...joists(build, { row: 1 }),
         ...cut(rims(build, 1)),
         ...surface(build, "across"),
-        ...edge(build),
+        ...cut(edgeSides(build)),
         ...(build.joists
           ? [
               one("y", [], "rim_thickness", "rim_thickness", 1),

@@ -224,8 +224,8 @@ function tiles(only: { readonly where?: Where }): readonly Shape[] {
   ]
 }
 
-/** Boards that stand round the edge, or lie along it as a kerb. */
-export function edge(build: Build): readonly Shape[] {
+/** Boards that stand along the two long sides, or lie there as a kerb. */
+export function edgeSides(build: Build): readonly Shape[] {
   if (build.edge === undefined) return []
   if (build.edge === "kerb") {
     return [
@@ -238,26 +238,40 @@ export function edge(build: Build): readonly Shape[] {
       }),
     ]
   }
-  const z: Extent = { from: ["top_level", "edge_board_rise", "-edge_board_depth"], size: "edge_board_depth" }
   const side = (ends: number, x: Extent) =>
     box("edge", {
       of: "edge_board_size",
       where: { edge_board_ends: ends },
       x,
       y: { from: "-edge_board_thickness", to: [] },
-      z,
+      z: EDGE_UPRIGHT,
       repeat: { times: "edge_board_sides", y: ["platform_width", "edge_board_thickness"] },
     })
   return [
     side(0, { from: [], size: "edge_side_run" }),
     side(1, { from: [], size: "edge_side_run" }),
     side(2, { from: "-edge_board_thickness", size: "edge_side_run" }),
+  ]
+}
+
+const EDGE_UPRIGHT: Extent = {
+  from: ["top_level", "edge_board_rise", "-edge_board_depth"],
+  size: "edge_board_depth",
+}
+
+/** Boards that stand across the ends: the far end has the first. */
+export function edgeEnds(build: Build, only?: Where): readonly Shape[] {
+  if (build.edge !== "upright") return []
+  return [
     box("edge", {
       of: "edge_board_size",
+      ...where(only),
       x: { from: "platform_length", size: "edge_board_thickness" },
       y: WIDTH,
-      z,
+      z: EDGE_UPRIGHT,
       repeat: { times: "edge_board_ends", x: ["-platform_length", "-edge_board_thickness"] },
     }),
   ]
 }
+
+export const edge = (build: Build): readonly Shape[] => [...edgeSides(build), ...edgeEnds(build)]

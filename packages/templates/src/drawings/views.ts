@@ -3,7 +3,20 @@ import type { Build } from "./build.ts"
 import { across, along, levels, one } from "./dimensions.ts"
 import { contours, groundBeside, groundUnder, heightsOf, padCut, SIDES, type Side } from "./ground.ts"
 import { type LayerId, layersOf } from "./layers.ts"
-import { blocking, cut, edge, joints, joists, lines, outline, rims, supports, surface } from "./pieces.ts"
+import {
+  blocking,
+  cut,
+  edge,
+  edgeEnds,
+  edgeSides,
+  joints,
+  joists,
+  lines,
+  outline,
+  rims,
+  supports,
+  surface,
+} from "./pieces.ts"
 import { postMarks, posts } from "./posts.ts"
 
 type Words = Pick<Drawing, "id" | "title" | "says" | "look"> & Pick<Partial<Drawing>, "frame" | "empty">
@@ -104,7 +117,7 @@ export function sectionAcross(build: Build): Drawing {
       ...cut(rims(build, 1)),
       ...cut(rims(build, 2)),
       ...surface(build, "across"),
-      ...edge(build),
+      ...cut(edgeSides(build)),
       outline(),
       ...across(build),
       ...levels(build),
@@ -124,6 +137,11 @@ function seenFrom(build: Build, { side }: Side) {
   return { number: side === 4 || perLine === undefined ? 1 : { of: "support_stations.number", row: perLine } }
 }
 
+/** From an end, the far one's board would hide behind the near one's, which is there only when both ends have one. */
+function edgeSeen(build: Build, side: number): readonly Shape[] {
+  return [...edgeSides(build), ...edgeEnds(build, side === 4 ? { edge_board_ends: 2 } : undefined)]
+}
+
 function elevation(build: Build, side: Side): Drawing {
   const long = side.side === 1 || side.side === 3
   return drawing(
@@ -140,7 +158,7 @@ function elevation(build: Build, side: Side): Drawing {
         ? [...lines(build.lines, { line: 1 }), ...(build.joists ? rims(build, side.side === 1 ? 1 : 2) : [])]
         : [...lines(build.lines), ...joists(build, { row: 1 })]),
       ...surface(build, long ? "along" : "across"),
-      ...edge(build),
+      ...edgeSeen(build, side.side),
       ...posts(build),
       outline(),
       ...heightsOf(side.side),
@@ -163,8 +181,8 @@ export function elevations(build: Build): readonly Drawing[] {
 export function pictorial(build: Build): Drawing {
   return drawing(
     {
-      id: "layers",
-      title: "Layers",
+      id: "stack",
+      title: "Stack",
       says: "The whole stack seen from above at an angle. Pull the layers apart, or leave some out, to see what lies on what.",
       look: "pictorial",
     },

@@ -7,7 +7,7 @@ import { dimensionLine, marginsFor } from "./dimension-lines.ts"
 import { Handle } from "./Handle.tsx"
 import { Hatches, hatchOf } from "./Hatches.tsx"
 import { Labels } from "./Labels.tsx"
-import { labelsOf } from "./label-wishes.ts"
+import { labelsOf, layerWishes } from "./label-wishes.ts"
 import { MarkSign } from "./MarkSign.tsx"
 import { bandUnder, pathOfShape } from "./paths.ts"
 import { placeLabels } from "./place-labels.ts"
@@ -41,7 +41,7 @@ export function Picture(props: {
   let frame: HTMLElement | undefined
 
   const shown = createMemo(() => props.drawn.shapes.filter((shape) => props.isShown(shape.layer)))
-  const margins = createMemo(() => marginsFor(shown()))
+  const margins = createMemo(() => marginsFor(shown(), width()))
   const fitted = createMemo(() =>
     fit(
       props.bounds,
@@ -64,8 +64,11 @@ export function Picture(props: {
     const of = active()
     return of === undefined ? [] : shown().filter((shape) => isLit(shape.of, of))
   })
+  const layerNames = createMemo(() =>
+    props.drawing.look === "pictorial" ? layerWishes(props.drawing.layers, shown(), camera()) : [],
+  )
   const labels = createMemo(() =>
-    placeLabels(labelsOf(shown(), dimensions(), camera(), litLabel()), {
+    placeLabels([...labelsOf(shown(), dimensions(), camera(), litLabel()), ...layerNames()], {
       left: 0,
       top: 0,
       right: width(),

@@ -7,6 +7,7 @@ const FIRST = 26
 const NEXT = 26
 const TICK = 5
 const OUTER = 14
+const ROOMY = 600
 
 export interface DimensionLine {
   readonly path: string
@@ -71,12 +72,16 @@ export function dimensionLine(shape: DrawnDimension, bounds: Bounds, camera: Cam
 }
 
 /** How much room the dimension lines of a drawing take on each side. */
-export function marginsFor(shapes: readonly DrawnShape[]): Margins {
+export function marginsFor(shapes: readonly DrawnShape[], width: number): Margins {
   const out = (axis: "u" | "v", side: "before" | "after") => {
-    const tiers = shapes.flatMap((shape) =>
-      shape.kind === "dimension" && shape.axis === axis && shape.side === side ? [shape.tier] : [],
+    const found = shapes.filter(
+      (shape): shape is DrawnDimension =>
+        shape.kind === "dimension" && shape.axis === axis && shape.side === side,
     )
-    return OUTER + (tiers.length === 0 ? 8 : offset(Math.max(...tiers)) + 4)
+    if (found.length === 0) return OUTER + 8
+    // An upright line too short for its number has it beside it, where there is room to.
+    const beside = axis === "v" && width >= ROOMY ? Math.max(...found.map(({ label }) => widthOf(label))) : 0
+    return OUTER + offset(Math.max(...found.map(({ tier }) => tier))) + 4 + beside
   }
   return {
     left: out("v", "before"),
