@@ -65,7 +65,7 @@ export function contours(): readonly Shape[] {
   ]
 }
 
-/** A pad of stone under the whole platform, cut through at its edge. */
+/** A pad of stone under the whole platform, cut through at its edge: the soil under it, and where the ground was. */
 export function padCut(build: Build, along: boolean): readonly Shape[] {
   if (build.stands !== "pad") return []
   const only = along ? { step_width: 0 } : { step_length: 0 }
@@ -79,6 +79,11 @@ export function padCut(build: Build, along: boolean): readonly Shape[] {
     {
       kind: "profile",
       layer: "ground",
+      through: [{ table: "grid", where: only, x: "x", y: "y", z: "bottom" }],
+    },
+    {
+      kind: "profile",
+      layer: "dig",
       through: [{ table: "grid", where: only, x: "x", y: "y", z: "ground" }],
     },
   ]

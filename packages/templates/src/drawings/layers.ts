@@ -4,8 +4,8 @@ import type { Layer } from "@pegbook/engine"
 const LAYERS = [
   { id: "ground", title: "Ground", fill: "soil" },
   { id: "contours", title: "Ground levels", fill: "contour", startsHidden: true },
-  { id: "dig", title: "Dig", fill: "dig" },
   { id: "stone", title: "Stone", fill: "stone", storey: 0 },
+  { id: "dig", title: "Dig", fill: "dig" },
   { id: "blocks", title: "Blocks", fill: "concrete", storey: 1 },
   { id: "sleepers", title: "Sleepers", fill: "timber", storey: 1 },
   { id: "lines", title: "Timbers along", fill: "timber", storey: 2 },

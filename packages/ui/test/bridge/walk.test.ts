@@ -6,7 +6,7 @@ test("an address leads back to where it was made", () => {
     const step = at === undefined ? { screen: "worksheet" as const } : { screen: "worksheet" as const, at }
     expect(readAddress(addressOf(step))).toEqual(step)
   }
-  for (const screen of ["start", "compare"] as const)
+  for (const screen of ["start", "drawings", "compare"] as const)
     expect(readAddress(addressOf({ screen }))).toEqual({ screen })
 })
 

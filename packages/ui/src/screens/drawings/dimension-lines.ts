@@ -78,7 +78,7 @@ export function marginsFor(shapes: readonly DrawnShape[], width: number): Margin
       (shape): shape is DrawnDimension =>
         shape.kind === "dimension" && shape.axis === axis && shape.side === side,
     )
-    if (found.length === 0) return OUTER + 8
+    if (found.length === 0) return axis === "u" ? FIRST + 8 : OUTER + 8
     // An upright line too short for its number has it beside it, where there is room to.
     const beside = axis === "v" && width >= ROOMY ? Math.max(...found.map(({ label }) => widthOf(label))) : 0
     return OUTER + offset(Math.max(...found.map(({ tier }) => tier))) + 4 + beside

@@ -1,0 +1,186 @@
+import {
+  type Book,
+  type Drawing,
+  type DrawnArea,
+  type DrawnShape,
+  openBook,
+  resolveDrawing,
+} from "@pegbook/engine"
+import { describe, expect, test } from "vitest"
+import { TEMPLATES } from "../../src/index.ts"
+
+const HAIR = 1e-6
+
+function pointsOf(shape: DrawnShape) {
+  if (shape.kind === "area" || shape.kind === "line") return shape.points
+  return shape.kind === "mark" ? [shape.at] : []
+}
+
+function spanOf(shape: DrawnShape, axis: "u" | "v"): readonly [number, number] {
+  const places = pointsOf(shape).map((point) => point[axis])
+  return [Math.min(...places), Math.max(...places)]
+}
+
+const areas = (drawn: readonly DrawnShape[], layer: string) =>
+  drawn.filter((shape): shape is DrawnArea => shape.kind === "area" && shape.layer === layer)
+
+const metres = (book: Book, name: string, row?: number): number => {
+  const { reading, readings } = book.entry(name)
+  return Number((row === undefined ? reading : readings?.[row - 1])?.value)
+}
+
+function find(drawings: readonly Drawing[], id: string): Drawing {
+  const found = drawings.find((one) => one.id === id)
+  if (found === undefined) throw new Error(`no drawing ${id}`)
+  return found
+}
+
+describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s", (_, template) => {
+  const { book } = openBook(template)
+  const drawings = template.drawings ?? []
+  const shapesOf = (id: string) => resolveDrawing(find(drawings, id), book).shapes
+
+  test("has a plan, sections, a view of each side, details and the stack; each has an id and words of its own", () => {
+    const ids = drawings.map((one) => one.id)
+    expect(ids).toEqual(
+      expect.arrayContaining([
+        "plan",
+        "section-along",
+        "section-across",
+        "side-1",
+        "side-2",
+        "side-3",
+        "side-4",
+        "detail-edge",
+        "stack",
+      ]),
+    )
+    expect(new Set(ids).size).toBe(ids.length)
+    expect(new Set(drawings.map((one) => one.title)).size).toBe(ids.length)
+  })
+
+  test("draws something on every layer, or says why there is nothing to draw", () => {
+    for (const drawing of drawings) {
+      const { shapes, bounds } = resolveDrawing(drawing, book)
+      if (bounds === undefined) expect(drawing.empty, drawing.id).toBeTypeOf("string")
+      else expect(shapes.length, drawing.id).toBeGreaterThan(3)
+    }
+  })
+
+  test("every shape is of a name in the workbook, in a row that the table has", () => {
+    for (const drawing of drawings) {
+      for (const shape of resolveDrawing(drawing, book).shapes) {
+        expect(book.has(shape.of.name), `${drawing.id}: ${shape.of.name}`).toBe(true)
+        if (shape.of.row !== undefined) {
+          expect(shape.of.row).toBeGreaterThan(0)
+          expect(shape.of.row).toBeLessThanOrEqual(book.table(shape.of.name).rowCount)
+        }
+        for (const name of shape.reads) expect(book.has(name), name).toBe(true)
+      }
+    }
+  })
+
+  test("every number written is a reading of the workbook", () => {
+    for (const drawing of drawings) {
+      for (const shape of resolveDrawing(drawing, book).shapes) {
+        if (shape.label === undefined) continue
+        const readings = shape.reads.flatMap((name) => {
+          const view = book.entry(name)
+          return view.readings === undefined
+            ? [view.reading?.text]
+            : [view.readings[(shape.of.row ?? 1) - 1]?.text]
+        })
+        expect(readings, `${drawing.id}: ${shape.of.name}`).toContain(shape.label)
+      }
+    }
+  })
+
+  test("nothing is drawn outside of a detail's frame", () => {
+    for (const drawing of drawings.filter(({ frame }) => frame?.x !== undefined)) {
+      const { bounds } = resolveDrawing(drawing, book)
+      const whole = resolveDrawing({ ...drawing, shapes: drawing.shapes }, book)
+      expect(bounds).toEqual(whole.bounds)
+      const extent = drawing.frame?.x
+      if (bounds === undefined || extent === undefined || !("centre" in extent)) continue
+      const sizes = Array.isArray(extent.size) ? extent.size.map(String) : [String(extent.size)]
+      const width = sizes.reduce((sum, name) => sum + metres(book, name), 0)
+      expect(bounds.most.u - bounds.least.u, drawing.id).toBeLessThanOrEqual(width + HAIR)
+    }
+  })
+
+  test("in the plan the platform is as long and as wide as entered, and all of the frame lies in it", () => {
+    const plan = shapesOf("plan")
+    const [outline] = areas(plan, "outline")
+    if (outline === undefined) throw new Error("no outline")
+    expect(spanOf(outline, "u")[1]).toBeCloseTo(metres(book, "platform_length"))
+    expect(spanOf(outline, "v")[1]).toBeCloseTo(metres(book, "platform_width"))
+    for (const shape of ["lines", "joists", "rims", "sheets", "tiles"].flatMap((layer) =>
+      areas(plan, layer),
+    )) {
+      const [left, right] = spanOf(shape, "u")
+      const [near, far] = spanOf(shape, "v")
+      expect(left, shape.layer).toBeGreaterThanOrEqual(-HAIR)
+      expect(near, shape.layer).toBeGreaterThanOrEqual(-HAIR)
+      expect(right, shape.layer).toBeLessThanOrEqual(metres(book, "platform_length") + HAIR)
+      expect(far, shape.layer).toBeLessThanOrEqual(metres(book, "platform_width") + HAIR)
+    }
+  })
+
+  test.runIf(book.has("joists"))("each joist lies where its row says", () => {
+    const joists = areas(shapesOf("plan"), "joists")
+    expect(joists).toHaveLength(book.table("joists").rowCount)
+    for (const joist of joists) {
+      const [left, right] = spanOf(joist, "u")
+      expect((left + right) / 2).toBeCloseTo(metres(book, "joists.position", joist.of.row), 9)
+      expect(right - left).toBeCloseTo(metres(book, "joist_thickness"), 9)
+    }
+  })
+
+  test("each support's hole goes from its ground to its bottom, and its stone to where the timber or block lies", () => {
+    if (!book.has("supports") || !book.has("supports.dig")) return
+    for (const hole of areas(shapesOf("section-along"), "dig")) {
+      const [bottom, top] = spanOf(hole, "v")
+      expect(top - bottom).toBeCloseTo(metres(book, "supports.dig", hole.of.row), 9)
+    }
+  })
+
+  test("blocks stand course on course up to the timber", () => {
+    if (!book.has("supports.courses")) return
+    const blocks = areas(shapesOf("section-along"), "blocks")
+    for (const row of new Set(blocks.map((block) => block.of.row))) {
+      const stack = blocks.filter((block) => block.of.row === row)
+      expect(stack).toHaveLength(metres(book, "supports.courses", row))
+      expect(Math.max(...stack.map((block) => spanOf(block, "v")[1]))).toBeCloseTo(
+        metres(book, "underside_level"),
+        9,
+      )
+    }
+  })
+
+  test("each side's heights go from the ground to the surface", () => {
+    for (const side of [1, 2, 3, 4]) {
+      const heights = shapesOf(`side-${side}`).filter((shape) => shape.layer === "heights")
+      expect(heights.length).toBeGreaterThan(2)
+      for (const line of heights) {
+        const [ground, top] = spanOf(line, "v")
+        expect(top - ground).toBeCloseTo(metres(book, "edge_stations.height", line.of.row), 9)
+      }
+    }
+  })
+
+  test("the stack of layers is drawn from the same rows as the plan", () => {
+    const rows = (id: string, layer: string) =>
+      new Set(areas(shapesOf(id), layer).map((shape) => shape.of.row))
+    for (const layer of ["lines", "joists", "blocks"])
+      expect(rows("stack", layer)).toEqual(rows("plan", layer))
+  })
+
+  test("a longer platform has a longer plan, and the drawing follows", () => {
+    const { book: longer } = openBook(template)
+    const before = resolveDrawing(find(drawings, "plan"), longer).bounds
+    const text = longer.entry("platform_length").typed?.includes("m") ? "6.5 m" : "15 ft"
+    expect(longer.edit("platform_length", text).accepted).toBe(true)
+    const after = resolveDrawing(find(drawings, "plan"), longer).bounds
+    expect(after?.most.u).not.toBe(before?.most.u)
+  })
+})

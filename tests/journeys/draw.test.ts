@@ -1,0 +1,94 @@
+import type { Page } from "playwright-core"
+import { expect, test } from "vitest"
+import { openPegbook } from "./browser.ts"
+import type { WorkbookPage } from "./workbook-page.ts"
+
+async function openDrawings(workbook: WorkbookPage): Promise<Page> {
+  await workbook.screen("Drawings")
+  await workbook.page.locator("svg[data-drawn]").waitFor()
+  return workbook.page
+}
+
+const drawn = (page: Page, key: string) => page.locator(`svg [data-of="${key}"]`)
+
+test("the plan: a layer is left out, a joist leads to its row, and an edit leaves the outline before", async () => {
+  const workbook = await openPegbook()
+  const page = await openDrawings(workbook)
+  const joists = page.locator('svg [data-layer="joists"] [data-of]')
+  // 20 ft of platform at 16 in: (240 − 1.5) ÷ 16 is 14.9, so 15 spaces, 16 joists.
+  expect(await joists.count()).toBe(16)
+  await page.getByRole("checkbox", { name: "Joists" }).uncheck()
+  expect(await joists.count()).toBe(0)
+  await page.getByRole("checkbox", { name: "Joists" }).check()
+
+  await drawn(page, "joists#3").click()
+  await page.locator('[data-pointed="joists#3"]').waitFor()
+  expect(await page.locator(".lit-outline").count()).toBe(1)
+  // The third joist's middle is 2 spacings of 16 in from the end.
+  await page.getByText(`2' 8"`, { exact: true }).first().waitFor()
+  await page.getByRole("link", { name: "Show in the worksheet" }).click()
+  await page.waitForURL((url) => url.hash.startsWith("#/worksheet/joists."))
+  await workbook.row("joists.position").getByText("Row 3 of 16").waitFor()
+
+  await workbook.enter("platform_length", "18 ft")
+  await openDrawings(workbook)
+  await page.getByText("Dashed: the outline before the last change.").waitFor()
+  expect(await page.locator("svg [data-ghost] path").count()).toBe(1)
+  expect(await joists.count()).toBe(15)
+})
+
+test("from a row of the worksheet to the drawing, where it is outlined and named", async () => {
+  const workbook = await openPegbook()
+  const { page } = workbook
+  await workbook.open("supports")
+  await page.locator("#row-supports-7-dig").click()
+  await page.getByRole("button", { name: "Show row 7 in drawing" }).click()
+  await page.locator('[data-pointed="supports#7"]').waitFor()
+  expect(await page.locator(".lit-outline").count()).toBeGreaterThan(0)
+  expect(await page.locator(".label-lit").textContent()).toContain("row 7")
+})
+
+test("the handle of the length is moved with the keyboard: an edit like any other", async () => {
+  const workbook = await openPegbook()
+  const page = await openDrawings(workbook)
+  const handle = page.getByRole("slider", { name: /^Length/ })
+  expect(await handle.getAttribute("aria-valuetext")).toBe(`20' 0"`)
+  await handle.focus()
+  await page.keyboard.press("ArrowRight")
+  await page.locator(`[role="slider"][aria-valuetext="20' 1\\""]`).waitFor()
+  expect(await workbook.focused().getAttribute("data-handle")).toBe("platform_length")
+  await page.keyboard.press("ArrowLeft")
+  await page.keyboard.press("ArrowLeft")
+  await page.locator(`[role="slider"][aria-valuetext="19' 11\\""]`).waitFor()
+
+  const box = await page.locator('[data-handle="platform_length"]').boundingBox()
+  if (box === null) throw new Error("no handle")
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await page.mouse.move(x, y)
+  await page.mouse.down()
+  await page.mouse.move(x - 60, y, { steps: 4 })
+  await page.mouse.up()
+  const dragged = await page.locator('[data-handle="platform_length"]').getAttribute("aria-valuetext")
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe(dragged)
+  expect(await workbook.was("platform_length")).toBe(`19' 11"`)
+})
+
+test("every drawing fits a narrow window, and moves with the keyboard alone", async () => {
+  const workbook = await openPegbook({ width: 360, height: 780 })
+  const page = await openDrawings(workbook)
+  const choice = page.getByRole("combobox", { name: "Drawing" })
+  for (const title of await choice.locator("option").allInnerTexts()) {
+    await choice.selectOption({ label: title })
+    await page.locator("svg[data-drawn] title", { hasText: title }).waitFor({ state: "attached" })
+    expect(await workbook.overflow(), title).toBe(0)
+  }
+  const place = () => page.locator("svg[data-drawn] > g").first().getAttribute("transform")
+  const fitted = await place()
+  await page.locator(".picture-frame").focus()
+  await page.keyboard.press("+")
+  await page.keyboard.press("ArrowRight")
+  expect(await place()).not.toBe(fitted)
+  await page.keyboard.press("0")
+  expect(await place()).toBe(fitted)
+})
