@@ -12,6 +12,7 @@ import { limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ramp } from "../parts/ramp.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { sleepers } from "../parts/sleepers.ts"
 import { steps } from "../parts/steps.ts"
@@ -101,6 +102,15 @@ export const boardwalk: Definition = {
     pricesOf(WALK_THINGS),
     massesOf(WALK_THINGS),
     haulage,
+    setOutOf({
+      noun: "sleeper",
+      nouns: "sleepers",
+      centres: "sleepers.x",
+      measured: "along the length",
+      count: "sleeper_count",
+      thickness: "sleeper_thickness",
+      supports: { noun: "strip of stone", courses: false },
+    }),
     houseRules,
   ],
   cautions: [

@@ -12,6 +12,7 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoads } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { net } from "../parts/net.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
 import { skidJoints, skidLayout } from "../parts/skids.ts"
@@ -58,6 +59,15 @@ export const gameTablePlatform: Definition = {
     haulage,
     buildUp,
     heights,
+    setOutOf({
+      noun: "skid",
+      nouns: "skids",
+      centres: "skids.y",
+      measured: "across the width",
+      count: "skid_count",
+      thickness: "skid_thickness",
+      supports: { noun: "stack", courses: true },
+    }),
     houseRules,
   ],
   cautions: [

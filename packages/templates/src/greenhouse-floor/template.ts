@@ -17,6 +17,7 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { wood } from "../parts/wood.ts"
 import { boards } from "./boards.ts"
@@ -112,6 +113,15 @@ export const greenhouseFloor: Definition = {
     pricesOf(FLOOR_THINGS),
     massesOf(FLOOR_THINGS),
     adapt(haulage, { defaults: { payload: "500 kg" } }),
+    setOutOf({
+      noun: "bearer",
+      nouns: "bearers",
+      centres: "skids.y",
+      measured: "across the width",
+      count: "skid_count",
+      thickness: "skid_thickness",
+      supports: { noun: "slab", courses: true },
+    }),
     houseRules,
   ],
   cautions: [

@@ -18,6 +18,7 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { BEAMS_ON_PADS } from "../parts/supported-lines.ts"
 import { timberOf } from "../parts/timber.ts"
@@ -98,6 +99,15 @@ export const groundLevelDeck: Definition = {
     haulage,
     deckBuildUp,
     heights,
+    setOutOf({
+      noun: "beam",
+      nouns: "beams",
+      centres: "beams.y",
+      measured: "across the width",
+      count: "beam_count",
+      thickness: "beam_thickness",
+      supports: { noun: "pad", courses: true },
+    }),
     houseRules,
   ],
   cautions: [

@@ -15,6 +15,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { sheetScrews } from "../parts/sheet-screws.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
@@ -149,6 +150,14 @@ export const shedBase: Definition = {
     }),
     cutFill,
     footings,
+    setOutOf({
+      noun: "skid",
+      nouns: "skids",
+      centres: "skids.y",
+      measured: "across the width",
+      count: "skid_count",
+      thickness: "skid_thickness",
+    }),
     houseRules,
   ],
   cautions: [
