@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../units/measure.ts"
 import type { Entry } from "./entry.ts"
+import type { Stage } from "./stage.ts"
 
 /** A part of the build, in the order of the work. */
 export interface Section {
@@ -18,6 +19,8 @@ export interface Definition {
   readonly says: string
   readonly unitSystem: UnitSystem
   readonly sections: readonly Section[]
+  /** The order of the work, where the template has one. */
+  readonly stages?: readonly Stage[]
   /** Shown with every workbook of this kind: whose word decides, and what can hurt. */
   readonly cautions: readonly string[]
 }
