@@ -82,11 +82,13 @@ function needOf(book: Source, need: StageNeed): readonly StageNeedView[] {
     const name = typeof need.amount === "string" ? need.amount : need.amount.column
     return [{ thing, amounts: [reading.text], name }]
   }
-  const texts = (column: string): readonly string[] =>
-    (book.entry(`${need.table}.${column}`).readings ?? []).map((reading) => reading?.text ?? "—")
-  const columns = need.columns.map(texts)
-  const amounts = texts(need.where).flatMap((text, row) =>
-    need.is.includes(text) ? [columns.map((column) => column[row] ?? "—").join(" · ")] : [],
+  const readings = (column: string): readonly (Reading | null)[] =>
+    book.entry(`${need.table}.${column}`).readings ?? []
+  const columns = need.columns.map(readings)
+  const amounts = readings(need.where).flatMap((reading, row) =>
+    need.is.includes(String(reading?.value)) && columns[0]?.[row]?.value !== 0
+      ? [columns.map((column) => column[row]?.text ?? "—").join(" · ")]
+      : [],
   )
   return amounts.length === 0 ? [] : [{ thing, amounts, name: need.table }]
 }

@@ -14,7 +14,8 @@ export type StageNeed = {
   readonly thing: string
 } & (
   | { readonly amount: StageValue }
-  /** The rows of a table whose `where` column reads one of `is`; `columns` are shown of each, in this order. */
+  /** The rows of a table whose `where` column reads one of `is`; `columns` are shown of each, in this order. Rows that
+   * have none in the first of them are left out. */
   | {
       readonly table: string
       readonly where: string

@@ -22,9 +22,11 @@ import { tiles } from "../parts/tiles.ts"
 import { timber } from "../parts/timber.ts"
 import { treatment } from "../parts/treatment.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
 import { GAME_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
+import { GAME_JOB } from "./job.ts"
 
 /** An outdoor table-tennis platform on a sloping lawn: tiles on sheets on joists on skids on stacks of blocks. */
 export const gameTablePlatform: Definition = {
@@ -68,8 +70,10 @@ export const gameTablePlatform: Definition = {
       thickness: "skid_thickness",
       supports: { noun: "stack", courses: true },
     }),
+    workOf(GAME_JOB),
     houseRules,
   ],
+  stages: stagesOf(GAME_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the holes are.",

@@ -20,10 +20,13 @@ import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { wood } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { boards } from "./boards.ts"
 import { FLOOR_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { house } from "./house.ts"
+import { FLOOR_JOB } from "./job.ts"
 import { slabBeds, slabLayout, slabs } from "./slabs.ts"
 import { timber, treatment } from "./timber.ts"
 
@@ -110,7 +113,7 @@ export const greenhouseFloor: Definition = {
         mesh_roll_length: "10 m",
       },
     }),
-    pricesOf(FLOOR_THINGS),
+    pricesOf([...FLOOR_JOB.things, ...consumablesBought(FLOOR_JOB.consumables)]),
     massesOf(FLOOR_THINGS),
     adapt(haulage, { defaults: { payload: "500 kg" } }),
     setOutOf({
@@ -122,8 +125,10 @@ export const greenhouseFloor: Definition = {
       thickness: "skid_thickness",
       supports: { noun: "slab", courses: true },
     }),
+    workOf(FLOOR_JOB),
     houseRules,
   ],
+  stages: stagesOf(FLOOR_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed, for the floor and for the greenhouse on it. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the holes are.",

@@ -24,8 +24,11 @@ import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import { turfOff } from "../parts/turf.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { SHED_THINGS } from "./bought.ts"
 import { door } from "./door.ts"
+import { SHED_JOB } from "./job.ts"
 import { layers } from "./layers.ts"
 import { padLoads } from "./pad-loads.ts"
 import { joints, places, skids } from "./skids-on-stone.ts"
@@ -129,7 +132,7 @@ export const shedBase: Definition = {
       ],
       ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
     ),
-    pricesOf(SHED_THINGS),
+    pricesOf([...SHED_JOB.things, ...consumablesBought(SHED_JOB.consumables)]),
     woodWithoutBoards,
     massesOf(SHED_THINGS),
     haulage,
@@ -158,8 +161,10 @@ export const shedBase: Definition = {
       count: "skid_count",
       thickness: "skid_thickness",
     }),
+    workOf(SHED_JOB),
     houseRules,
   ],
+  stages: stagesOf(SHED_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed, for the base and for the shed on it. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the pad is.",
