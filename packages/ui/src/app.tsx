@@ -1,4 +1,4 @@
-import { createEffect, type JSX, on, Show } from "solid-js"
+import { createEffect, type JSX, lazy, on, Show, Suspense } from "solid-js"
 import { SessionContext, SheetContext, useSession, useWalk, WalkContext } from "./bridge/context.ts"
 import type { Session } from "./bridge/session.ts"
 import { createWalk, type Screen } from "./bridge/walk.ts"
@@ -11,6 +11,11 @@ import { Start } from "./screens/start/Start.tsx"
 import { SectionsButton } from "./screens/worksheet/SectionsButton.tsx"
 import { Worksheet } from "./screens/worksheet/Worksheet.tsx"
 import { en } from "./text/en.ts"
+
+const Steps = lazy(() => import("./screens/steps/Steps.tsx").then((module) => ({ default: module.Steps })))
+const SetOut = lazy(() =>
+  import("./screens/set-out/SetOut.tsx").then((module) => ({ default: module.SetOut })),
+)
 
 export function App(props: { readonly session: Session }) {
   const { session } = props
@@ -65,6 +70,8 @@ function Page() {
           <nav class="screens" aria-label={en.screens.label}>
             <ScreenLink screen="start" />
             <ScreenLink screen="worksheet" />
+            <ScreenLink screen="set-out" />
+            <ScreenLink screen="steps" />
             <ScreenLink screen="compare" />
           </nav>
         </header>
@@ -89,6 +96,20 @@ function Page() {
             <Worksheet />
           </WithSheet>
         </div>
+        <Show when={walk.screen() === "set-out"}>
+          <WithSheet fallback={<Opening />}>
+            <Suspense fallback={<Opening />}>
+              <SetOut />
+            </Suspense>
+          </WithSheet>
+        </Show>
+        <Show when={walk.screen() === "steps"}>
+          <WithSheet fallback={<Opening />}>
+            <Suspense fallback={<Opening />}>
+              <Steps />
+            </Suspense>
+          </WithSheet>
+        </Show>
         <Show when={walk.screen() === "compare"}>
           <WithSheet fallback={<Opening />}>
             <Compare />

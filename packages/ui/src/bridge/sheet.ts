@@ -8,6 +8,8 @@ import type {
   EntryView,
   Moved,
   ScenarioView,
+  StageProgress,
+  StageView,
   TableView,
   UnitSystem,
   Working,
@@ -57,6 +59,12 @@ export interface Sheet {
   remove(id: string): () => void
   compare(left: string, right: string): Comparison
 
+  /** The stages of the work as they stand. */
+  stages(): readonly StageView[]
+  /** What was ticked and noted of each stage. */
+  progress(): Readonly<Record<string, StageProgress>>
+  note(stage: string, change: StageProgress): void
+
   /** What is saved; not tracked. */
   document(): BookDocument
   /** Called after each change; returns what stops it. */
@@ -89,6 +97,7 @@ function signals<T>(read: (name: string) => T) {
 /** Mirrors a book into Solid. After an edit only what it touched is read again. */
 export function mirror(book: Book): Sheet {
   const [version, setVersion] = createSignal(0)
+  const [noted, setNoted] = createSignal(0)
   const entries = signals((name) => book.entry(name))
   const tables = signals((name) => book.table(name))
   const namesOf = (kind: Entry["kind"]) =>
@@ -168,6 +177,15 @@ export function mirror(book: Book): Sheet {
     remove(id) {
       const putBack = changingAll(() => book.remove(id))
       return () => changingAll(putBack)
+    },
+    stages: () => tracked(() => book.stages()),
+    progress: () => {
+      noted()
+      return book.progress()
+    },
+    note(stage, change) {
+      book.note(stage, change)
+      setNoted((number) => number + 1)
     },
     compare: (left, right) => tracked(() => book.compare(left, right)),
 

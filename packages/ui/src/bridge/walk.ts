@@ -1,7 +1,7 @@
 import { createSignal } from "solid-js"
 import { createStore } from "solid-js/store"
 
-export type Screen = "start" | "worksheet" | "compare"
+export type Screen = "start" | "worksheet" | "set-out" | "steps" | "compare"
 
 /** Which column of a table is open, and in which row, from 1. */
 export interface OpenColumn {
@@ -51,8 +51,9 @@ export function addressOf(step: { readonly screen: Screen; readonly at?: string 
 
 /** Reads an address; one that is not understood leads to the worksheet. */
 export function readAddress(hash: string): { readonly screen: Screen; readonly at?: string } {
-  const [, screen, at] = /^#\/(start|worksheet|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
-  if (screen === "start" || screen === "compare") return { screen }
+  const [, screen, at] = /^#\/(start|worksheet|set-out|steps|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
+  if (screen === "start" || screen === "set-out" || screen === "steps" || screen === "compare")
+    return { screen }
   return at === undefined ? { screen: "worksheet" } : { screen: "worksheet", at }
 }
 
