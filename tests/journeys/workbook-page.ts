@@ -96,7 +96,7 @@ export class WorkbookPage {
     await this.page.getByRole("group", { name: "Shown in" }).getByText(system, { exact: true }).click()
   }
 
-  async screen(name: "Start" | "Worksheet" | "Drawings" | "Compare"): Promise<void> {
+  async screen(name: "Start" | "Worksheet" | "Drawings" | "Set-out" | "Steps" | "Compare"): Promise<void> {
     const screens = this.page.getByRole("navigation", { name: "Screens" })
     await screens.getByText(name, { exact: true }).click()
   }

@@ -2,8 +2,15 @@
 
 // A workbook that is open, and what is saved of it
 export type { Book } from "./book/book.ts"
-export { type BookDocument, DOCUMENT_VERSION, DocumentSchema, readDocument } from "./book/document.ts"
+export {
+  type BookDocument,
+  DOCUMENT_VERSION,
+  DocumentSchema,
+  readDocument,
+  type StageProgress,
+} from "./book/document.ts"
 export { type OpenOptions, openBook } from "./book/open-book.ts"
+export type { StageNeedView, StageView } from "./book/stages.ts"
 export type {
   CheckView,
   Comparison,
@@ -49,6 +56,7 @@ export type {
 } from "./definition/entry.ts"
 export type { Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
 export type { Source, SourceKind } from "./definition/source.ts"
+export type { Cell, Stage, StageNeed, StageValue } from "./definition/stage.ts"
 
 // Drawings with a workbook's values in them
 export { beforeChange } from "./drawing/before.ts"

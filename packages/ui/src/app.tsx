@@ -1,19 +1,27 @@
-import { createEffect, type JSX, lazy, on, Show, Suspense } from "solid-js"
+import { type Component, createEffect, For, type JSX, lazy, on, Show, Suspense } from "solid-js"
+import { Dynamic } from "solid-js/web"
 import { SessionContext, SheetContext, useSession, useWalk, WalkContext } from "./bridge/context.ts"
 import type { Session } from "./bridge/session.ts"
-import { createWalk, type Screen } from "./bridge/walk.ts"
+import { createWalk, SCREENS, type Screen } from "./bridge/walk.ts"
 import { MovedBar } from "./parts/MovedBar.tsx"
 import { NoticeBar } from "./parts/NoticeBar.tsx"
 import { Search } from "./parts/Search.tsx"
 import { Trail } from "./parts/Trail.tsx"
-import { Compare } from "./screens/compare/Compare.tsx"
 import { Start } from "./screens/start/Start.tsx"
 import { SectionsButton } from "./screens/worksheet/SectionsButton.tsx"
 import { Worksheet } from "./screens/worksheet/Worksheet.tsx"
 import { en } from "./text/en.ts"
 
-/** Fetched when first asked for. */
-const Drawings = lazy(() => import("./screens/drawings/Drawings.tsx"))
+/** Screens beside the worksheet, each fetched when first asked for. */
+const FETCHED = {
+  drawings: lazy(() => import("./screens/drawings/Drawings.tsx")),
+  "set-out": lazy(() => import("./screens/set-out/SetOut.tsx")),
+  steps: lazy(() => import("./screens/steps/Steps.tsx")),
+  compare: lazy(() => import("./screens/compare/Compare.tsx")),
+} as const satisfies Partial<Record<Screen, Component>>
+
+const fetchedOf = (screen: Screen): Component | undefined =>
+  screen === "start" || screen === "worksheet" ? undefined : FETCHED[screen]
 
 export function App(props: { readonly session: Session }) {
   const { session } = props
@@ -66,10 +74,7 @@ function Page() {
         <header class="top">
           <p class="product">{en.product}</p>
           <nav class="screens" aria-label={en.screens.label}>
-            <ScreenLink screen="start" />
-            <ScreenLink screen="worksheet" />
-            <ScreenLink screen="drawings" />
-            <ScreenLink screen="compare" />
+            <For each={SCREENS}>{(screen) => <ScreenLink screen={screen} />}</For>
           </nav>
         </header>
         <Show when={walk.screen() !== "start"}>
@@ -93,17 +98,14 @@ function Page() {
             <Worksheet />
           </WithSheet>
         </div>
-        <Show when={walk.screen() === "drawings"}>
-          <WithSheet fallback={<Opening />}>
-            <Suspense fallback={<Opening />}>
-              <Drawings />
-            </Suspense>
-          </WithSheet>
-        </Show>
-        <Show when={walk.screen() === "compare"}>
-          <WithSheet fallback={<Opening />}>
-            <Compare />
-          </WithSheet>
+        <Show when={fetchedOf(walk.screen())}>
+          {(screen) => (
+            <WithSheet fallback={<Opening />}>
+              <Suspense fallback={<Opening />}>
+                <Dynamic component={screen()} />
+              </Suspense>
+            </WithSheet>
+          )}
         </Show>
       </main>
       <div class="dock">

@@ -1,7 +1,8 @@
 import type { Definition, Section } from "../definition/definition.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { UnitSystem } from "../units/measure.ts"
-import type { BookDocument } from "./document.ts"
+import type { BookDocument, StageProgress } from "./document.ts"
+import type { StageView } from "./stages.ts"
 import type { Comparison, EditResult, EntryView, Moved, ScenarioView, TableView, Working } from "./views.ts"
 
 /**
@@ -53,6 +54,13 @@ export interface Book {
   /** Removes a scenario (never the last one) and returns what puts it back. */
   remove(id: string): () => void
   compare(left: string, right: string): Comparison
+
+  /** The stages of the work, with the values of the moment in their texts. */
+  stages(): readonly StageView[]
+  /** What was ticked and noted of each stage, by its id; of all scenarios together, for one thing is built. */
+  progress(): Readonly<Record<string, StageProgress>>
+  /** Changes what is kept of one stage. */
+  note(stage: string, change: StageProgress): void
 
   /** Problems of the whole workbook, in the order of the work. */
   problems(): readonly Problem[]

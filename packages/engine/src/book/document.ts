@@ -18,6 +18,14 @@ const ScenarioSchema = z.looseObject({
   tables: z.record(Name, z.array(z.record(Name, Typed)).max(20_000)),
 })
 
+/** What a person ticked and noted of one stage of the work. */
+const StageProgressSchema = z.looseObject({
+  done: z.boolean().optional(),
+  note: z.string().max(4_000).optional(),
+  /** Things of this stage that are at hand, by what the stage calls them. */
+  here: z.array(Name).max(200).optional(),
+})
+
 /**
  * A saved workbook. Values are kept as they were typed, with their units, so that a file can be read by eye
  * and no rounding is done twice. Members that this version does not know are kept and written back.
@@ -30,9 +38,12 @@ export const DocumentSchema = z.looseObject({
   /** Id of the scenario that was open. */
   current: z.string(),
   scenarios: z.array(ScenarioSchema).min(1).max(200),
+  /** By the stage's id. A slip in it must not keep the numbers from being read. */
+  progress: z.record(Name, StageProgressSchema).optional().catch(undefined),
 })
 
 export type BookDocument = z.infer<typeof DocumentSchema>
+export type StageProgress = z.infer<typeof StageProgressSchema>
 export type ScenarioDocument = z.infer<typeof ScenarioSchema>
 
 /** Steps from each older version to the next, in order; the first leads from version 1 to version 2. */

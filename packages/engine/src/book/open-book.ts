@@ -9,7 +9,7 @@ import type { Book } from "./book.ts"
 import { Calculation, type Given } from "./calculation.ts"
 import { compareSides, type Side } from "./compare.ts"
 import { type Compiled, compile } from "./compile.ts"
-import { type BookDocument, DOCUMENT_FORMAT, DOCUMENT_VERSION } from "./document.ts"
+import { type BookDocument, DOCUMENT_FORMAT, DOCUMENT_VERSION, type StageProgress } from "./document.ts"
 import { Viewer } from "./entry-view.ts"
 import { Faults } from "./faults.ts"
 import { Holding } from "./holding.ts"
@@ -18,6 +18,7 @@ import { readScenario } from "./read-scenario.ts"
 import { fromScenarioDocument, type Scenario, toScenarioDocument } from "./scenario.ts"
 import { searchNames } from "./search.ts"
 import { movedBetween, takeSnapshot } from "./snapshot.ts"
+import { readStages, type StageView } from "./stages.ts"
 import { originalText, type ReadTyped, readRows, readTyped, type TypedRow } from "./typed.ts"
 import type { Comparison, EditResult, Moved, ScenarioView } from "./views.ts"
 
@@ -55,6 +56,7 @@ export function openBook(
     scenarios,
     current,
     system: options.unitSystem ?? document?.unitSystem ?? definition.unitSystem,
+    progress: document?.progress ?? {},
     unknown: document === undefined ? {} : unknownMembers(document),
   }
   const holding = new Holding(options.scales ?? USUAL_SCALES)
@@ -68,12 +70,13 @@ interface State {
   scenarios: readonly Scenario[]
   current: Scenario
   system: UnitSystem
+  progress: Readonly<Record<string, StageProgress>>
   /** Members of the saved document that this version does not know. */
   readonly unknown: Readonly<Record<string, unknown>>
 }
 
 function unknownMembers(document: BookDocument): Record<string, unknown> {
-  const { format, version, template, unitSystem, current, scenarios, ...unknown } = document
+  const { format, version, template, unitSystem, current, scenarios, progress, ...unknown } = document
   return unknown
 }
 
@@ -272,6 +275,20 @@ class OpenBook implements Book {
     return compareSides(this.#side(left), this.#side(right), this.#compiled.outline, this.#holding, system)
   }
 
+  stages(): readonly StageView[] {
+    return readStages(this)
+  }
+
+  progress(): Readonly<Record<string, StageProgress>> {
+    return this.#state.progress
+  }
+
+  note(stage: string, change: StageProgress): void {
+    const { progress } = this.#state
+    this.#state.progress = { ...progress, [stage]: { ...progress[stage], ...change } }
+    this.#tell()
+  }
+
   problems(): readonly Problem[] {
     const seen = new Set<string>()
     return this.names()
@@ -292,6 +309,7 @@ class OpenBook implements Book {
       unitSystem: this.#state.system,
       current: this.#state.current.id,
       scenarios: this.#state.scenarios.map(toScenarioDocument),
+      ...(Object.keys(this.#state.progress).length === 0 ? {} : { progress: this.#state.progress }),
     }
   }
 

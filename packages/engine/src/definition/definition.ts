@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../units/measure.ts"
 import type { Drawing } from "./drawing.ts"
 import type { Entry } from "./entry.ts"
+import type { Stage } from "./stage.ts"
 
 /** A part of the build, in the order of the work. */
 export interface Section {
@@ -19,6 +20,8 @@ export interface Definition {
   readonly says: string
   readonly unitSystem: UnitSystem
   readonly sections: readonly Section[]
+  /** The order of the work, where the template has one. */
+  readonly stages?: readonly Stage[]
   /** Shown with every workbook of this kind: whose word decides, and what can hurt. */
   readonly cautions: readonly string[]
   /** What can be drawn of it, in the order offered. */

@@ -1,4 +1,4 @@
-import { SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
+import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
 /** What is bought besides timber, by the names that the user's prices and weights call it. */
@@ -6,6 +6,5 @@ export const WALK_THINGS: readonly BoughtThing[] = [
   ...SCREWS_TO_BUY,
   { item: "stone", quantity: "stone_order", measure: "bulk_volume", unit: "yd3" },
   { item: "fabric", quantity: "fabric_area", measure: "area", unit: "ft2" },
-  { item: "preservative tin", quantity: "preservative_tins", measure: "count", unit: "each" },
-  { item: "tape roll", quantity: "joist_tape_rolls", measure: "count", unit: "each" },
+  ...PRESERVATIVE_AND_TAPE,
 ]

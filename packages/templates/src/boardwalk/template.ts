@@ -13,13 +13,17 @@ import { limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ramp } from "../parts/ramp.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { sleepers } from "../parts/sleepers.ts"
 import { steps } from "../parts/steps.ts"
 import { stringerJoints, stringers } from "../parts/stringers.ts"
 import { wood } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { WALK_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
+import { WALK_JOB } from "./job.ts"
 import { loads } from "./loads.ts"
 import { screws } from "./screws.ts"
 import { strips, supports, trenches, turf } from "./strips.ts"
@@ -99,11 +103,22 @@ export const boardwalk: Definition = {
     treatment,
     screws,
     timber,
-    pricesOf(WALK_THINGS),
+    pricesOf([...WALK_JOB.things, ...consumablesBought(WALK_JOB.consumables)]),
     massesOf(WALK_THINGS),
     haulage,
+    setOutOf({
+      noun: "sleeper",
+      nouns: "sleepers",
+      centres: "sleepers.x",
+      measured: "along the length",
+      count: "sleeper_count",
+      thickness: "sleeper_thickness",
+      supports: { noun: "strip of stone", courses: false },
+    }),
+    workOf(WALK_JOB),
     houseRules,
   ],
+  stages: stagesOf(WALK_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed. Wetland, shores and banks of streams have rules of their own. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the trenches are.",

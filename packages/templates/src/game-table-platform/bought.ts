@@ -1,4 +1,4 @@
-import { SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
+import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
 /** What is bought besides timber, by the names that the user's weights call it. */
@@ -16,5 +16,10 @@ export const GAME_THINGS: readonly BoughtThing[] = [
   { item: "tile", quantity: "tiles_to_buy", measure: "count", unit: "each" },
   { item: "net post", quantity: "net_post_count", measure: "count", unit: "each" },
   { item: "net", quantity: "net_area", measure: "area", unit: "ft2" },
+  { item: "net rope", quantity: "net_rope_length", measure: "length", unit: "ft" },
+  { item: "guy rope", quantity: "net_guy_rope", measure: "length", unit: "ft" },
+  { item: "net tie", quantity: "net_tie_count", measure: "count", unit: "each" },
+  { item: "net peg", quantity: "net_peg_count", measure: "count", unit: "each" },
+  ...PRESERVATIVE_AND_TAPE,
   { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
 ]

@@ -13,6 +13,7 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoads } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { net } from "../parts/net.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
 import { skidJoints, skidLayout } from "../parts/skids.ts"
@@ -22,9 +23,11 @@ import { tiles } from "../parts/tiles.ts"
 import { timber } from "../parts/timber.ts"
 import { treatment } from "../parts/treatment.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
 import { GAME_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
+import { GAME_JOB } from "./job.ts"
 
 /** An outdoor table-tennis platform on a sloping lawn: tiles on sheets on joists on skids on stacks of blocks. */
 export const gameTablePlatform: Definition = {
@@ -59,8 +62,19 @@ export const gameTablePlatform: Definition = {
     haulage,
     buildUp,
     heights,
+    setOutOf({
+      noun: "skid",
+      nouns: "skids",
+      centres: "skids.y",
+      measured: "across the width",
+      count: "skid_count",
+      thickness: "skid_thickness",
+      supports: { noun: "stack", courses: true },
+    }),
+    workOf(GAME_JOB),
     houseRules,
   ],
+  stages: stagesOf(GAME_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the holes are.",

@@ -1,4 +1,4 @@
-import { SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
+import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
 /** What is bought besides timber, by the names that the user's prices and weights call it. */
@@ -15,5 +15,5 @@ export const FLOOR_THINGS: readonly BoughtThing[] = [
   { item: "stone", quantity: "stone_order", measure: "bulk_volume", unit: "m3" },
   { item: "fabric", quantity: "fabric_length", measure: "length", unit: "m" },
   { item: "mesh roll", quantity: "mesh_rolls", measure: "count", unit: "each" },
-  { item: "preservative tin", quantity: "preservative_tins", measure: "count", unit: "each" },
+  ...PRESERVATIVE_AND_TAPE,
 ]

@@ -18,12 +18,16 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { wood } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { boards } from "./boards.ts"
 import { FLOOR_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { house } from "./house.ts"
+import { FLOOR_JOB } from "./job.ts"
 import { slabBeds, slabLayout, slabs } from "./slabs.ts"
 import { timber, treatment } from "./timber.ts"
 
@@ -110,11 +114,22 @@ export const greenhouseFloor: Definition = {
         mesh_roll_length: "10 m",
       },
     }),
-    pricesOf(FLOOR_THINGS),
+    pricesOf([...FLOOR_JOB.things, ...consumablesBought(FLOOR_JOB.consumables)]),
     massesOf(FLOOR_THINGS),
     adapt(haulage, { defaults: { payload: "500 kg" } }),
+    setOutOf({
+      noun: "bearer",
+      nouns: "bearers",
+      centres: "skids.y",
+      measured: "across the width",
+      count: "skid_count",
+      thickness: "skid_thickness",
+      supports: { noun: "slab", courses: true },
+    }),
+    workOf(FLOOR_JOB),
     houseRules,
   ],
+  stages: stagesOf(FLOOR_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed, for the floor and for the greenhouse on it. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the holes are.",

@@ -1,4 +1,4 @@
-import { SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
+import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
 /** What is bought besides timber, by the names that the user's prices and weights call it. */
@@ -13,5 +13,6 @@ export const DECK_THINGS: readonly BoughtThing[] = [
   },
   { item: "stone", quantity: "stone_order", measure: "bulk_volume", unit: "yd3" },
   { item: "fabric", quantity: "fabric_area", measure: "area", unit: "ft2" },
+  ...PRESERVATIVE_AND_TAPE,
   { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
 ]

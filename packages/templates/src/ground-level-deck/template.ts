@@ -19,13 +19,17 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { BEAMS_ON_PADS } from "../parts/supported-lines.ts"
 import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import { wood } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { DECK_THINGS } from "./bought.ts"
 import { deckBuildUp } from "./build-up.ts"
+import { DECK_JOB } from "./job.ts"
 import { padBeds, padLayout, pads } from "./pads.ts"
 import { DECK_MEMBERS } from "./timber.ts"
 
@@ -94,13 +98,24 @@ export const groundLevelDeck: Definition = {
       ],
       ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
     ),
-    pricesOf(DECK_THINGS),
+    pricesOf([...DECK_JOB.things, ...consumablesBought(DECK_JOB.consumables)]),
     massesOf(DECK_THINGS),
     haulage,
     deckBuildUp,
     heights,
+    setOutOf({
+      noun: "beam",
+      nouns: "beams",
+      centres: "beams.y",
+      measured: "across the width",
+      count: "beam_count",
+      thickness: "beam_thickness",
+      supports: { noun: "pad", courses: true },
+    }),
+    workOf(DECK_JOB),
     houseRules,
   ],
+  stages: stagesOf(DECK_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed. Ask before you buy or dig.",
     "This deck touches no building. One that leans on a house, or that is high enough to fall from, is designed and checked in another way.",

@@ -17,3 +17,9 @@ export const SCREWS_TO_BUY: readonly BoughtThing[] = [
     packs: { count: "frame_screw_boxes", unit: "box" },
   },
 ]
+
+/** What keeps rot out of cut ends and off the tops. */
+export const PRESERVATIVE_AND_TAPE: readonly BoughtThing[] = [
+  { item: "preservative tin", quantity: "preservative_tins", measure: "count", unit: "each" },
+  { item: "tape roll", quantity: "joist_tape_rolls", measure: "count", unit: "each" },
+]

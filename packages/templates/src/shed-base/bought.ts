@@ -1,4 +1,4 @@
-import { SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
+import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
 /** What is bought besides timber, by the names that the user's prices and weights call it. */
@@ -8,5 +8,7 @@ export const SHED_THINGS: readonly BoughtThing[] = [
   { item: "fabric", quantity: "fabric_area", measure: "area", unit: "ft2" },
   { item: "edging", quantity: "edging_length", measure: "length", unit: "ft" },
   { item: "sheet", quantity: "sheet_count", measure: "count", unit: "each" },
+  { item: "mesh roll", quantity: "mesh_rolls", measure: "count", unit: "each" },
+  ...PRESERVATIVE_AND_TAPE,
   { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
 ]

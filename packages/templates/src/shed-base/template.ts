@@ -16,6 +16,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
 import { pricesOf } from "../parts/prices.ts"
+import { setOutOf } from "../parts/set-out.ts"
 import { sheetScrews } from "../parts/sheet-screws.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
@@ -24,8 +25,11 @@ import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import { turfOff } from "../parts/turf.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
+import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { SHED_THINGS } from "./bought.ts"
 import { door } from "./door.ts"
+import { SHED_JOB } from "./job.ts"
 import { layers } from "./layers.ts"
 import { padLoads } from "./pad-loads.ts"
 import { joints, places, skids } from "./skids-on-stone.ts"
@@ -129,7 +133,7 @@ export const shedBase: Definition = {
       ],
       ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
     ),
-    pricesOf(SHED_THINGS),
+    pricesOf([...SHED_JOB.things, ...consumablesBought(SHED_JOB.consumables)]),
     woodWithoutBoards,
     massesOf(SHED_THINGS),
     haulage,
@@ -150,8 +154,18 @@ export const shedBase: Definition = {
     }),
     cutFill,
     footings,
+    setOutOf({
+      noun: "skid",
+      nouns: "skids",
+      centres: "skids.y",
+      measured: "across the width",
+      count: "skid_count",
+      thickness: "skid_thickness",
+    }),
+    workOf(SHED_JOB),
     houseRules,
   ],
+  stages: stagesOf(SHED_JOB),
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed, for the base and for the shed on it. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the pad is.",

@@ -1,11 +1,11 @@
-import { type MeasureId, readValue, type SolverGiven } from "@pegbook/engine"
+import { type MeasureId, readValue, type SolverGiven, type StageValue } from "@pegbook/engine"
 
 /** Something that is bought, and where the graph holds how much of it. */
 export interface BoughtThing {
   /** What the user's own tables call it: "screws". */
   readonly item: string
-  /** Name of the entry that holds how much. */
-  readonly quantity: string
+  /** Name of the entry, or the cell of a table, that holds how much. */
+  readonly quantity: StageValue
   readonly measure: "count" | "length" | "area" | "volume" | "bulk_volume"
   /** The unit that the list shows where the user names no other: "each", "ft2". */
   readonly unit: string
@@ -26,6 +26,18 @@ export interface UserRow {
   /** As typed. */
   readonly unit: string
   readonly value: number
+}
+
+/** The names that a quantity is read from. */
+export function namesOf(quantity: StageValue): readonly string[] {
+  return typeof quantity === "string" ? [quantity] : [quantity.column, quantity.where]
+}
+
+/** A quantity in held units; nothing where the table has no such row. */
+export function heldOf(given: SolverGiven, quantity: StageValue): number {
+  if (typeof quantity === "string") return given.number(quantity)
+  const row = given.column(quantity.where).indexOf(quantity.is)
+  return Number(given.column(quantity.column)[row] ?? 0)
 }
 
 /** How things are named alike: case, spaces, the sign in a size and a plural do not matter. */

@@ -1,7 +1,9 @@
 import type { Solution, SolverGiven } from "@pegbook/engine"
 import {
   type BoughtThing,
+  heldOf,
   inUnit,
+  namesOf,
   sameItem,
   TIMBER_READS,
   timberBought,
@@ -13,10 +15,11 @@ import { lengthInWords } from "./length-in-words.ts"
 /** The names that a buying list of these things is worked from. */
 export function buyListReads(things: readonly BoughtThing[]): readonly string[] {
   const names = things.flatMap(({ quantity, packs }) => [
-    quantity,
+    ...namesOf(quantity),
     ...(packs === undefined ? [] : [packs.count]),
   ])
-  return [...TIMBER_READS, ...names, "prices.item", "prices.length", "prices.unit", "prices.price"]
+  const prices = ["prices.item", "prices.length", "prices.unit", "prices.price"]
+  return [...new Set([...TIMBER_READS, ...names, ...prices])]
 }
 
 /** How much is bought of a thing in the unit that it is priced by; `bought` times the price is what it costs. */
@@ -77,7 +80,7 @@ export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGive
     })
 
     const others = things.flatMap((thing) => {
-      const held = given.number(thing.quantity)
+      const held = heldOf(given, thing.quantity)
       if (held <= 0) return []
       const packs = thing.packs === undefined ? 0 : given.number(thing.packs.count)
       const plain = { quantity: inUnit(held, thing.unit, thing.measure) ?? held, unit: thing.unit }

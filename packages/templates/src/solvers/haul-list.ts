@@ -1,11 +1,19 @@
 import type { Solution, SolverGiven } from "@pegbook/engine"
-import { type BoughtThing, inUnit, sameItem, TIMBER_READS, timberBought } from "./bought-things.ts"
+import {
+  type BoughtThing,
+  heldOf,
+  inUnit,
+  namesOf,
+  sameItem,
+  TIMBER_READS,
+  timberBought,
+} from "./bought-things.ts"
 import { lengthInWords } from "./length-in-words.ts"
 
 /** The names that a list of what is hauled is worked from. */
 export function haulListReads(things: readonly BoughtThing[]): readonly string[] {
   const names = things.flatMap(({ quantity, mass }) => [
-    quantity,
+    ...namesOf(quantity),
     ...(mass === undefined ? [] : [mass.one, mass.all]),
   ])
   return [...TIMBER_READS, "timber_weights.as_bought", ...names, "masses.item", "masses.unit", "masses.mass"]
@@ -57,7 +65,7 @@ export function solveHaulList(things: readonly BoughtThing[]): (given: SolverGiv
     })
 
     const others = things.flatMap(({ item, quantity, measure, unit, mass }) => {
-      const held = given.number(quantity)
+      const held = heldOf(given, quantity)
       if (held <= 0) return []
       const counted = measure === "count"
       const row = { item, length: "", quantity: inUnit(held, unit, measure) ?? held, unit }

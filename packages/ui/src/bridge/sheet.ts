@@ -9,6 +9,8 @@ import {
   type EntryView,
   type Moved,
   type ScenarioView,
+  type StageProgress,
+  type StageView,
   type TableView,
   type UnitSystem,
   type Working,
@@ -60,6 +62,12 @@ export interface Sheet {
   remove(id: string): () => void
   compare(left: string, right: string): Comparison
 
+  /** The stages of the work as they stand. */
+  stages(): readonly StageView[]
+  /** What was ticked and noted of each stage. */
+  progress(): Readonly<Record<string, StageProgress>>
+  note(stage: string, change: StageProgress): void
+
   /** What is saved; not tracked. */
   document(): BookDocument
   /** Called after each change; returns what stops it. */
@@ -92,6 +100,7 @@ function signals<T>(read: (name: string) => T) {
 /** Mirrors a book into Solid. After an edit only what it touched is read again. */
 export function mirror(book: Book): Sheet {
   const [version, setVersion] = createSignal(0)
+  const [noted, setNoted] = createSignal(0)
   const entries = signals((name) => book.entry(name))
   const tables = signals((name) => book.table(name))
   const namesOf = (kind: Entry["kind"]) =>
@@ -173,6 +182,15 @@ export function mirror(book: Book): Sheet {
     remove(id) {
       const putBack = changingAll(() => book.remove(id))
       return () => changingAll(putBack)
+    },
+    stages: () => tracked(() => book.stages()),
+    progress: () => {
+      noted()
+      return book.progress()
+    },
+    note(stage, change) {
+      book.note(stage, change)
+      setNoted((number) => number + 1)
     },
     compare: (left, right) => tracked(() => book.compare(left, right)),
 

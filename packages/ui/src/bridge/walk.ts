@@ -1,7 +1,9 @@
 import { createSignal } from "solid-js"
 import { createStore } from "solid-js/store"
 
-export type Screen = "start" | "worksheet" | "drawings" | "compare"
+/** The screens, in the order that they are used in: each is a word in the address. */
+export const SCREENS = ["start", "worksheet", "drawings", "set-out", "steps", "compare"] as const
+export type Screen = (typeof SCREENS)[number]
 
 /** Which column of a table is open, and in which row, from 1. */
 export interface OpenColumn {
@@ -62,8 +64,9 @@ export function addressOf(step: { readonly screen: Screen; readonly at?: string 
 
 /** Reads an address; one that is not understood leads to the worksheet. */
 export function readAddress(hash: string): { readonly screen: Screen; readonly at?: string } {
-  const [, screen, at] = /^#\/(start|worksheet|drawings|compare)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
-  if (screen === "start" || screen === "drawings" || screen === "compare") return { screen }
+  const [, word, at] = /^#\/([a-z-]+)(?:\/([a-z0-9_.]+))?$/.exec(hash) ?? []
+  const screen = SCREENS.find((one) => one === word) ?? "worksheet"
+  if (screen !== "worksheet") return { screen }
   return at === undefined ? { screen: "worksheet" } : { screen: "worksheet", at }
 }
 

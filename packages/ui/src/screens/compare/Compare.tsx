@@ -8,7 +8,7 @@ import { en } from "../../text/en.ts"
 import { checkWords, firstPair, isSame } from "./compare-model.ts"
 
 /** Two scenarios side by side: what differs, in the order of the work, then how much does not. */
-export function Compare() {
+export default function Compare() {
   const sheet = useSheet()
   const start = firstPair(sheet.scenarios(), sheet.scenario().id)
   const [left, setLeft] = createSignal(start.left)

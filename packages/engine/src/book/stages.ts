@@ -1,0 +1,94 @@
+import type { Stage, StageNeed, StageValue } from "../definition/stage.ts"
+import type { Book } from "./book.ts"
+import type { Reading, Verdict } from "./views.ts"
+
+/** Something needed for a stage: one amount, or a line for each row that was asked for. Never empty. */
+export interface StageNeedView {
+  readonly thing: string
+  readonly amounts: readonly string[]
+  /** The entry to look at for more. */
+  readonly name: string
+}
+
+/** A stage with the values of the moment in its texts. What it needs none of is left out. */
+export interface StageView {
+  readonly id: string
+  readonly title: string
+  readonly says: readonly string[]
+  readonly hold?: string
+  readonly checks: readonly { readonly name: string; readonly label: string; readonly verdict: Verdict }[]
+  readonly needs: readonly StageNeedView[]
+  readonly tools: readonly string[]
+  readonly cautions: readonly string[]
+  readonly waits: readonly string[]
+  readonly weather?: string
+  readonly safeStop?: string
+  readonly people?: Reading
+  readonly hours?: Reading
+}
+
+/** What a book is asked for here. */
+type Source = Pick<Book, "entry" | "definition">
+
+/** The stages of the work as they stand; none where the template has none. */
+export function readStages(book: Source): readonly StageView[] {
+  return (book.definition.stages ?? []).map((stage) => readStage(book, stage))
+}
+
+function readStage(book: Source, stage: Stage): StageView {
+  const fill = (text: string): string => fillIn(book, text)
+  const { id, hold, weather, safeStop } = stage
+  const people = readingOf(book, stage.people)
+  const hours = readingOf(book, stage.hours)
+  return {
+    id,
+    title: fill(stage.title),
+    says: stage.says.map(fill),
+    ...(hold === undefined ? {} : { hold: fill(hold) }),
+    checks: (stage.checks ?? []).map((name) => {
+      const { label, check } = book.entry(name)
+      return { name, label, verdict: check?.verdict ?? "no_verdict" }
+    }),
+    needs: stage.needs.flatMap((need) => needOf(book, need)),
+    tools: stage.tools.map(fill),
+    cautions: stage.cautions.map(fill),
+    waits: (stage.waits ?? []).map(fill),
+    ...(weather === undefined ? {} : { weather: fill(weather) }),
+    ...(safeStop === undefined ? {} : { safeStop: fill(safeStop) }),
+    ...(people === undefined ? {} : { people }),
+    ...(hours === undefined ? {} : { hours }),
+  }
+}
+
+function fillIn(book: Source, text: string): string {
+  return text.replace(/\{([a-z0-9_.]+)\}/g, (_, name: string) => readingOf(book, name)?.text ?? "—")
+}
+
+function readingOf(book: Source, value: StageValue | undefined): Reading | undefined {
+  if (value === undefined) return undefined
+  if (typeof value === "string") {
+    const { reading, readings } = book.entry(value)
+    return reading ?? readings?.[0] ?? undefined
+  }
+  const row = (book.entry(value.where).readings ?? []).findIndex((reading) => reading?.value === value.is)
+  return book.entry(value.column).readings?.[row] ?? undefined
+}
+
+function needOf(book: Source, need: StageNeed): readonly StageNeedView[] {
+  const { thing } = need
+  if ("amount" in need) {
+    const reading = readingOf(book, need.amount)
+    if (reading === undefined || reading.value === 0) return []
+    const name = typeof need.amount === "string" ? need.amount : need.amount.column
+    return [{ thing, amounts: [reading.text], name }]
+  }
+  const readings = (column: string): readonly (Reading | null)[] =>
+    book.entry(`${need.table}.${column}`).readings ?? []
+  const columns = need.columns.map(readings)
+  const amounts = readings(need.where).flatMap((reading, row) =>
+    need.is.includes(String(reading?.value)) && columns[0]?.[row]?.value !== 0
+      ? [columns.map((column) => column[row]?.text ?? "—").join(" · ")]
+      : [],
+  )
+  return amounts.length === 0 ? [] : [{ thing, amounts, name: need.table }]
+}

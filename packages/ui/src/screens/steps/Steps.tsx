@@ -1,0 +1,246 @@
+import type { StageView } from "@pegbook/engine"
+import { createMemo, createSignal, createUniqueId, For, Index, type JSX, Show } from "solid-js"
+import { useSheet } from "../../bridge/context.ts"
+import { EntryLink } from "../../parts/EntryLink.tsx"
+import { Mark } from "../../parts/Mark.tsx"
+import { en } from "../../text/en.ts"
+import { doneCount, isDone, nextStage, wantedFor, withHere } from "./steps-model.ts"
+import "./steps.css"
+
+/** The stages of the work in order, to be ticked off beside the work. */
+export default function Steps() {
+  const sheet = useSheet()
+  const stages = createMemo(() => sheet.stages())
+  const next = createMemo(() => nextStage(stages(), sheet.progress()))
+  /** Those opened and closed by hand; the next one is open by itself. */
+  const [byHand, setByHand] = createSignal<Readonly<Record<string, boolean>>>({})
+  const isOpen = (id: string) => byHand()[id] ?? next()?.id === id
+  const done = () => doneCount(stages(), sheet.progress())
+
+  return (
+    <div class="steps">
+      <header>
+        <h1>{en.steps.title}</h1>
+        <p class="quiet">{en.steps.says}</p>
+      </header>
+      <Show when={stages().length > 0} fallback={<p>{en.steps.none}</p>}>
+        <p class="steps-done" role="status" data-steps-done={done()}>
+          {en.steps.done(done(), stages().length)}
+        </p>
+        <Show when={next()} fallback={<p>{en.steps.allDone}</p>}>
+          {(stage) => <Ready stage={stage()} />}
+        </Show>
+        <ol class="steps-list">
+          {/* By place, so that a field keeps its focus while the numbers around it change. */}
+          <Index each={stages()}>
+            {(stage, at) => (
+              <Step
+                stage={stage()}
+                number={at + 1}
+                next={next()?.id === stage().id}
+                open={isOpen(stage().id)}
+                toggle={() => setByHand((was) => ({ ...was, [stage().id]: !isOpen(stage().id) }))}
+              />
+            )}
+          </Index>
+        </ol>
+      </Show>
+    </div>
+  )
+}
+
+/** Is everything for the next step here? */
+function Ready(props: { readonly stage: StageView }) {
+  const sheet = useSheet()
+  const wanted = createMemo(() => wantedFor(props.stage, sheet.progress()))
+  const here = () => wanted().filter((one) => one.here).length
+  return (
+    <section class="steps-ready" aria-labelledby="steps-ready">
+      <h2 id="steps-ready">{en.steps.ready}</h2>
+      <p>
+        {en.steps.readyFor(props.stage.title)}{" "}
+        <span class="quiet" role="status">
+          {en.steps.readyCount(here(), wanted().length)}
+        </span>
+      </p>
+      <ul class="steps-wanted">
+        <Index each={wanted()}>
+          {(one) => (
+            <li>
+              <label class="steps-tick">
+                <input
+                  type="checkbox"
+                  checked={one().here}
+                  onChange={(event) =>
+                    sheet.note(props.stage.id, {
+                      here: [
+                        ...withHere(
+                          sheet.progress(),
+                          props.stage.id,
+                          one().thing,
+                          event.currentTarget.checked,
+                        ),
+                      ],
+                    })
+                  }
+                />
+                <span>{one().thing}</span>
+              </label>
+              <Show when={one().need}>
+                {(need) => (
+                  <EntryLink name={need().name} class="steps-amounts">
+                    <For each={need().amounts}>{(amount) => <span>{amount}</span>}</For>
+                  </EntryLink>
+                )}
+              </Show>
+            </li>
+          )}
+        </Index>
+      </ul>
+    </section>
+  )
+}
+
+interface StepProps {
+  readonly stage: StageView
+  readonly number: number
+  readonly next: boolean
+  readonly open: boolean
+  readonly toggle: () => void
+}
+
+function Step(props: StepProps) {
+  const sheet = useSheet()
+  const id = createUniqueId()
+  const kept = () => sheet.progress()[props.stage.id]
+  const done = () => isDone(sheet.progress(), props.stage.id)
+  return (
+    <li
+      class="step"
+      classList={{ "step-done": done(), "step-next": props.next }}
+      data-step={props.stage.id}
+      aria-current={props.next ? "step" : undefined}
+    >
+      <div class="step-head">
+        <label class="steps-tick step-tick">
+          <input
+            type="checkbox"
+            checked={done()}
+            aria-label={en.steps.tick(props.stage.title)}
+            onChange={(event) => sheet.note(props.stage.id, { done: event.currentTarget.checked })}
+          />
+        </label>
+        <h2>
+          <button
+            type="button"
+            class="step-open"
+            aria-expanded={props.open}
+            aria-controls={id}
+            onClick={() => props.toggle()}
+          >
+            <span class="step-number">{props.number}</span> {props.stage.title}
+          </button>
+        </h2>
+        <p class="step-rate quiet">
+          <Show when={props.stage.hours}>{(hours) => hours().text}</Show>
+          <Show when={props.stage.people}>{(people) => ` · ${en.steps.people(people().text)}`}</Show>
+        </p>
+      </div>
+      <div id={id} class="step-body" hidden={!props.open}>
+        <Texts texts={props.stage.says} class="step-says" />
+        <Show when={props.stage.cautions.length > 0}>
+          <Labelled title={en.steps.cautions} class="step-cautions">
+            <Texts texts={props.stage.cautions} />
+          </Labelled>
+        </Show>
+        <Show when={props.stage.needs.length > 0}>
+          <Labelled title={en.steps.needs}>
+            <ul class="steps-wanted">
+              <Index each={props.stage.needs}>
+                {(need) => (
+                  <li>
+                    <EntryLink name={need().name}>{need().thing}</EntryLink>
+                    <span class="steps-amounts">
+                      <For each={need().amounts}>{(amount) => <span>{amount}</span>}</For>
+                    </span>
+                  </li>
+                )}
+              </Index>
+            </ul>
+          </Labelled>
+        </Show>
+        <Labelled title={en.steps.tools}>
+          <p>{props.stage.tools.join(" · ")}</p>
+        </Labelled>
+        <Show when={props.stage.hold !== undefined || props.stage.checks.length > 0}>
+          <Labelled title={en.steps.hold} class="step-hold">
+            <Show when={props.stage.hold}>{(hold) => <p>{hold()}</p>}</Show>
+            <ul>
+              <Index each={props.stage.checks}>
+                {(check) => (
+                  <li>
+                    <span class={`verdict verdict-${check().verdict}`}>
+                      <Mark verdict={check().verdict} /> {en.verdicts[check().verdict]}
+                    </span>{" "}
+                    <EntryLink name={check().name}>{check().label}</EntryLink>
+                  </li>
+                )}
+              </Index>
+            </ul>
+          </Labelled>
+        </Show>
+        <Show when={props.stage.waits.length > 0}>
+          <Labelled title={en.steps.waits}>
+            <Texts texts={props.stage.waits} />
+          </Labelled>
+        </Show>
+        <Show when={props.stage.weather}>
+          {(weather) => (
+            <Labelled title={en.steps.weather}>
+              <p>{weather()}</p>
+            </Labelled>
+          )}
+        </Show>
+        <Show when={props.stage.safeStop}>
+          {(stop) => (
+            <Labelled title={en.steps.safeStop}>
+              <p>{stop()}</p>
+            </Labelled>
+          )}
+        </Show>
+        <label class="step-note">
+          <span class="block-caption">{en.steps.note}</span>
+          <textarea
+            class="field"
+            rows="2"
+            maxlength="4000"
+            aria-label={en.steps.noteSays(props.stage.title)}
+            value={kept()?.note ?? ""}
+            onChange={(event) => sheet.note(props.stage.id, { note: event.currentTarget.value })}
+          />
+        </label>
+      </div>
+    </li>
+  )
+}
+
+function Texts(props: { readonly texts: readonly string[]; readonly class?: string }) {
+  return (
+    <ul class={props.class ?? "step-texts"}>
+      <Index each={props.texts}>{(text) => <li>{text()}</li>}</Index>
+    </ul>
+  )
+}
+
+function Labelled(props: {
+  readonly title: string
+  readonly class?: string
+  readonly children: JSX.Element
+}) {
+  return (
+    <section class={`step-part ${props.class ?? ""}`}>
+      <h3>{props.title}</h3>
+      {props.children}
+    </section>
+  )
+}
