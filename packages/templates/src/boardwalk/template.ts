@@ -26,9 +26,8 @@ import { timber, treatment } from "./timber.ts"
 import { BOARDS_ON_STRINGERS } from "./walk.ts"
 
 /** A walk may be narrower than a platform. */
-const NARROWEST = "2 ft"
-
 const walkSize: Section = adapt(size, {
+  least: { platform_width: "2 ft" },
   labels: {
     platform_length: "Length of the walk",
     platform_width: "Width of the walk",
@@ -69,12 +68,7 @@ export const boardwalk: Definition = {
   says: "A level walk of boards over gently falling or soft ground: boards across stringers, on sleepers on strips of stone, with a ramp or steps at either end.",
   unitSystem: "us",
   sections: [
-    {
-      ...walkSize,
-      entries: walkSize.entries.map((entry) =>
-        entry.kind === "input" && entry.name === "platform_width" ? { ...entry, least: NARROWEST } : entry,
-      ),
-    },
+    walkSize,
     adapt(ground, { defaults: { ground_fall_length: "3 in", ground_fall_width: "0 in" } }),
     limits,
     stringers,
