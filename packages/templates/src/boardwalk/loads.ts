@@ -5,7 +5,10 @@ import { STATICS } from "../sources.ts"
 import { SLEEPERS_ON_STRIPS } from "./walk.ts"
 
 const shared = adapt(supportLoadsOn(SLEEPERS_ON_STRIPS), {
-  labels: { block_face_needed: "Underside of sleeper that the soil asks for" },
+  labels: {
+    block_face_needed: "Underside of sleeper that the soil asks for",
+    soil_bearing_check: "Can the ground bear the busiest sleeper?",
+  },
   whys: {
     support_load_max: "An inner sleeper carries most: it has neighbours on both sides.",
     block_face_needed: "The busiest sleeper's load over what the soil bears.",
@@ -35,10 +38,11 @@ export const loads: Section = {
       kind: "formula",
       name: "sleeper_spacing_for_soil",
       label: "Sleeper spacing that the soil allows",
-      why: "How far apart inner sleepers may lie with this size of sleeper and this soil.",
+      why: "How far apart inner sleepers may lie with this size of sleeper and this soil. Where nothing is carried, the whole length.",
       sources: [STATICS],
       measure: "length",
-      formula: "soil_bearing * sleeper_seat / ((live_load + dead_load) * platform_width)",
+      formula:
+        "IF(live_load + dead_load = 0; platform_length; soil_bearing * sleeper_seat / ((live_load + dead_load) * platform_width))",
     },
   ],
 }
