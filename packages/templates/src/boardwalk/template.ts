@@ -6,7 +6,7 @@ import { drainage } from "../parts/drainage.ts"
 import { edgeTrim } from "../parts/edge-trim.ts"
 import { fabric } from "../parts/fabric.ts"
 import { haulage } from "../parts/haulage.ts"
-import { heights } from "../parts/heights.ts"
+import { heightsBesideRamps } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
@@ -86,7 +86,7 @@ export const boardwalk: Definition = {
     boards,
     edgeTrim,
     buildUp,
-    heights,
+    heightsBesideRamps,
     ramp,
     steps,
     treatment,
