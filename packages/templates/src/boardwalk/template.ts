@@ -10,6 +10,7 @@ import { heightsBesideRamps } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
+import { STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ramp } from "../parts/ramp.ts"
 import { ground, size } from "../parts/site.ts"
@@ -22,7 +23,7 @@ import { buildUp } from "./build-up.ts"
 import { loads } from "./loads.ts"
 import { screws } from "./screws.ts"
 import { strips, supports, trenches, turf } from "./strips.ts"
-import { timber, treatment } from "./timber.ts"
+import { timber, treatment, WALK_MEMBERS } from "./timber.ts"
 import { BOARDS_ON_STRINGERS } from "./walk.ts"
 
 /** A walk may be narrower than a platform. */
@@ -93,7 +94,7 @@ export const boardwalk: Definition = {
     screws,
     timber,
     pricesOf(WALK_THINGS),
-    massesOf(WALK_THINGS),
+    massesOf(WALK_THINGS, WALK_MEMBERS, [STONE]),
     haulage,
     houseRules,
   ],

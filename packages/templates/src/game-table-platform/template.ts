@@ -12,13 +12,14 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoads } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { net } from "../parts/net.ts"
+import { blocksCalled, SHEETS, STONE, TILES } from "../parts/placed-materials.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
 import { skidJoints, skidLayout } from "../parts/skids.ts"
 import { stoneBeds } from "../parts/stone-beds.ts"
 import { supportLayout } from "../parts/supports.ts"
 import { tiles } from "../parts/tiles.ts"
-import { timber } from "../parts/timber.ts"
+import { PLATFORM_MEMBERS, timber } from "../parts/timber.ts"
 import { treatment } from "../parts/treatment.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
 import { GAME_THINGS } from "./bought.ts"
@@ -54,7 +55,7 @@ export const gameTablePlatform: Definition = {
     timber,
     treatment,
     woodWithoutBoards,
-    massesOf(GAME_THINGS),
+    massesOf(GAME_THINGS, PLATFORM_MEMBERS, [SHEETS, TILES, blocksCalled("block"), STONE]),
     haulage,
     buildUp,
     heights,

@@ -16,6 +16,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { blocksCalled, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ground, size } from "../parts/site.ts"
 import { wood } from "../parts/wood.ts"
@@ -24,7 +25,7 @@ import { FLOOR_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { house } from "./house.ts"
 import { slabBeds, slabLayout, slabs } from "./slabs.ts"
-import { timber, treatment } from "./timber.ts"
+import { FLOOR_MEMBERS, timber, treatment } from "./timber.ts"
 
 /** A floor to carry a greenhouse: spaced boards on joists on bearers on slabs, closed against animals. */
 export const greenhouseFloor: Definition = {
@@ -110,7 +111,7 @@ export const greenhouseFloor: Definition = {
       },
     }),
     pricesOf(FLOOR_THINGS),
-    massesOf(FLOOR_THINGS),
+    massesOf(FLOOR_THINGS, FLOOR_MEMBERS, [blocksCalled("slab"), STONE]),
     adapt(haulage, { defaults: { payload: "500 kg" } }),
     houseRules,
   ],

@@ -17,6 +17,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { blocksCalled, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ground, size } from "../parts/site.ts"
 import { BEAMS_ON_PADS } from "../parts/supported-lines.ts"
@@ -94,7 +95,7 @@ export const groundLevelDeck: Definition = {
       ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
     ),
     pricesOf(DECK_THINGS),
-    massesOf(DECK_THINGS),
+    massesOf(DECK_THINGS, DECK_MEMBERS, [blocksCalled("block"), STONE]),
     haulage,
     deckBuildUp,
     heights,

@@ -7,6 +7,12 @@ export const SHED_THINGS: readonly BoughtThing[] = [
   { item: "stone", quantity: "stone_order", measure: "bulk_volume", unit: "yd3" },
   { item: "fabric", quantity: "fabric_area", measure: "area", unit: "ft2" },
   { item: "edging", quantity: "edging_length", measure: "length", unit: "ft" },
-  { item: "sheet", quantity: "sheet_count", measure: "count", unit: "each" },
+  {
+    item: "sheet",
+    quantity: "sheet_count",
+    measure: "count",
+    unit: "each",
+    mass: { role: "sheet" },
+  },
   { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
 ]

@@ -6,9 +6,28 @@ import { lengthInWords } from "./length-in-words.ts"
 export function haulListReads(things: readonly BoughtThing[]): readonly string[] {
   const names = things.flatMap(({ quantity, mass }) => [
     quantity,
-    ...(mass === undefined ? [] : [mass.one, mass.all]),
+    ...(mass === undefined ? [] : "role" in mass ? ROLE_READS : [mass.one, mass.all]),
   ])
-  return [...TIMBER_READS, "timber_weights.as_bought", ...names, "masses.item", "masses.unit", "masses.mass"]
+  return [
+    ...new Set([
+      ...TIMBER_READS,
+      "timber_weights.as_bought",
+      ...names,
+      "masses.item",
+      "masses.unit",
+      "masses.mass",
+    ]),
+  ]
+}
+
+const ROLE_READS = ["member_masses.role", "member_masses.heaviest"] as const
+
+/** The mass of one and of all of a thing that is known without the user's table. */
+function known(given: SolverGiven, mass: NonNullable<BoughtThing["mass"]>, held: number) {
+  if (!("role" in mass)) return { one: given.number(mass.one), mass: given.number(mass.all) }
+  const [roles, heaviest] = ROLE_READS
+  const one = Number(given.column(heaviest)[given.column(roles).indexOf(mass.role)] ?? 0)
+  return { one, mass: one * held }
 }
 
 const YOURS = "your table"
@@ -63,8 +82,7 @@ export function solveHaulList(things: readonly BoughtThing[]): (given: SolverGiv
       const row = { item, length: "", quantity: inUnit(held, unit, measure) ?? held, unit }
       const yours = byUser(item, (typed) => inUnit(held, typed, measure))
       if (yours !== undefined) return [{ ...row, one: counted ? yours / held : 0, mass: yours, from: YOURS }]
-      if (mass !== undefined)
-        return [{ ...row, one: given.number(mass.one), mass: given.number(mass.all), from: BY_DENSITY }]
+      if (mass !== undefined) return [{ ...row, ...known(given, mass, held), from: BY_DENSITY }]
       unweighed.push(item)
       return []
     })
