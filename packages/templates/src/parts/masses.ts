@@ -197,8 +197,8 @@ export function massesOf(
           {
             name: "length",
             label: "Length",
-            measure: "text",
-            why: "Of timber.",
+            measure: "length",
+            why: "Of timber, one piece. Nothing for what has no length.",
             sources: [ARITHMETIC],
           },
           {

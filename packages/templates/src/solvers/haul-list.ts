@@ -1,6 +1,5 @@
 import type { Solution, SolverGiven } from "@pegbook/engine"
 import { type BoughtThing, inUnit, sameItem, TIMBER_READS, timberBought } from "./bought-things.ts"
-import { lengthInWords } from "./length-in-words.ts"
 
 /** The names that a list of what is hauled is worked from. */
 export function haulListReads(things: readonly BoughtThing[]): readonly string[] {
@@ -34,7 +33,7 @@ const YOURS = "your table"
 const BY_DENSITY = "density and size"
 
 /**
- * What has a weight, one thing a row: item, length, quantity, unit, one, mass, from. `one` is the mass of a single
+ * What has a weight, one thing a row: item, length, quantity, unit, one, mass, from. The length is that of timber, nothing for other things; `one` is the mass of a single
  * piece, and nothing for what is not counted by the piece. The user's masses come first; then what size and
  * density say. What has neither is named in the report and not weighed.
  */
@@ -66,7 +65,7 @@ export function solveHaulList(things: readonly BoughtThing[]): (given: SolverGiv
       const from = yours === undefined ? BY_DENSITY : YOURS
       return {
         item: size,
-        length: lengthInWords(length),
+        length,
         quantity: count,
         unit: "each",
         one,
@@ -79,7 +78,7 @@ export function solveHaulList(things: readonly BoughtThing[]): (given: SolverGiv
       const held = given.number(quantity)
       if (held <= 0) return []
       const counted = measure === "count"
-      const row = { item, length: "", quantity: inUnit(held, unit, measure) ?? held, unit }
+      const row = { item, length: 0, quantity: inUnit(held, unit, measure) ?? held, unit }
       const yours = byUser(item, (typed) => inUnit(held, typed, measure))
       if (yours !== undefined) return [{ ...row, one: counted ? yours / held : 0, mass: yours, from: YOURS }]
       if (mass !== undefined) return [{ ...row, ...known(given, mass, held), from: BY_DENSITY }]
