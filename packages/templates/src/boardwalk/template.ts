@@ -5,6 +5,7 @@ import { cleats } from "../parts/cleats.ts"
 import { drainage } from "../parts/drainage.ts"
 import { edgeTrim } from "../parts/edge-trim.ts"
 import { fabric } from "../parts/fabric.ts"
+import { frost } from "../parts/frost.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heightsBesideRamps } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
@@ -42,6 +43,22 @@ const walkSize: Section = adapt(size, {
   defaults: { platform_length: "40 ft", platform_width: "4 ft" },
 })
 
+/** Places that let a walk off the frost depth stand in the tables of the limits. */
+const walkFrost: Section = adapt(frost, {
+  labels: { base_depth: "The sleepers' stone reaches below the ground by" },
+  whys: {
+    attached_to_building: "Also yes if the walk is the only way out of a door.",
+    base_depth: "The shallowest trench decides.",
+    frost_rise:
+      "Only to show what to expect: sleepers rise unevenly, the shaded ones more. Keep packers at hand, and level the walk again in spring.",
+  },
+  without: [
+    "elsewhere_frost_area_ontario",
+    "elsewhere_frost_height_ontario",
+    "elsewhere_frost_area_connecticut",
+  ],
+})
+
 const boards: Section = adapt(boardsOn(BOARDS_ON_STRINGERS), {
   labels: {
     board_overhang: "Boards beyond the walk's ends",
@@ -72,6 +89,7 @@ export const boardwalk: Definition = {
     walkSize,
     adapt(ground, { defaults: { ground_fall_length: "3 in", ground_fall_width: "0 in" } }),
     limits,
+    walkFrost,
     stringers,
     sleepers,
     supports,
