@@ -160,7 +160,8 @@ export const FROST_DETACHED: Source = {
   title: "International Residential Code, section R403.1.4.1, exceptions as Connecticut words them",
   place: "a deck that no dwelling supports",
   origin: "read",
-  record: "a-025, a-026",
+  record: "a-025",
+  note: "a second text of the same exception is a-026",
 }
 
 export const FROST_ONTARIO: Source = {

@@ -6,11 +6,13 @@ import { cleats } from "../parts/cleats.ts"
 import { drainage } from "../parts/drainage.ts"
 import { edgeTrim } from "../parts/edge-trim.ts"
 import { fabric } from "../parts/fabric.ts"
+import { frost } from "../parts/frost.ts"
 import { haulage } from "../parts/haulage.ts"
-import { heights } from "../parts/heights.ts"
+import { heightsBesideRamps } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
+import { STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ramp } from "../parts/ramp.ts"
 import { setOutOf } from "../parts/set-out.ts"
@@ -27,13 +29,12 @@ import { WALK_JOB } from "./job.ts"
 import { loads } from "./loads.ts"
 import { screws } from "./screws.ts"
 import { strips, supports, trenches, turf } from "./strips.ts"
-import { timber, treatment } from "./timber.ts"
+import { timber, treatment, WALK_MEMBERS } from "./timber.ts"
 import { BOARDS_ON_STRINGERS } from "./walk.ts"
 
 /** A walk may be narrower than a platform. */
-const NARROWEST = "2 ft"
-
 const walkSize: Section = adapt(size, {
+  least: { platform_width: "2 ft" },
   labels: {
     platform_length: "Length of the walk",
     platform_width: "Width of the walk",
@@ -45,6 +46,22 @@ const walkSize: Section = adapt(size, {
       "Across the walk: the length of the boards, but for what they overhang. Two people pass each other on 4 ft.",
   },
   defaults: { platform_length: "40 ft", platform_width: "4 ft" },
+})
+
+/** Places that let a walk off the frost depth stand in the tables of the limits. */
+const walkFrost: Section = adapt(frost, {
+  labels: { base_depth: "The sleepers' stone reaches below the ground by" },
+  whys: {
+    attached_to_building: "Also yes if the walk is the only way out of a door.",
+    base_depth: "The shallowest trench decides.",
+    frost_rise:
+      "Only to show what to expect: sleepers rise unevenly, the shaded ones more. Keep packers at hand, and level the walk again in spring.",
+  },
+  without: [
+    "elsewhere_frost_area_ontario",
+    "elsewhere_frost_height_ontario",
+    "elsewhere_frost_area_connecticut",
+  ],
 })
 
 const boards: Section = adapt(boardsOn(BOARDS_ON_STRINGERS), {
@@ -74,14 +91,10 @@ export const boardwalk: Definition = {
   says: "A level walk of boards over gently falling or soft ground: boards across stringers, on sleepers on strips of stone, with a ramp or steps at either end.",
   unitSystem: "us",
   sections: [
-    {
-      ...walkSize,
-      entries: walkSize.entries.map((entry) =>
-        entry.kind === "input" && entry.name === "platform_width" ? { ...entry, least: NARROWEST } : entry,
-      ),
-    },
+    walkSize,
     adapt(ground, { defaults: { ground_fall_length: "3 in", ground_fall_width: "0 in" } }),
     limits,
+    walkFrost,
     stringers,
     sleepers,
     supports,
@@ -97,14 +110,14 @@ export const boardwalk: Definition = {
     boards,
     edgeTrim,
     buildUp,
-    heights,
+    heightsBesideRamps,
     ramp,
     steps,
     treatment,
     screws,
     timber,
     pricesOf([...WALK_JOB.things, ...consumablesBought(WALK_JOB.consumables)]),
-    massesOf(WALK_THINGS),
+    massesOf(WALK_THINGS, WALK_MEMBERS, [STONE]),
     haulage,
     setOutOf({
       noun: "sleeper",

@@ -3,7 +3,8 @@ import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import type { TimberMember } from "../solvers/timber-plan.ts"
 
-const WALK_MEMBERS: readonly TimberMember[] = [
+/** The timber of the walk: what is cut, and from which lengths. */
+export const WALK_MEMBERS: readonly TimberMember[] = [
   {
     part: "stringer",
     size: "stringer_size",
@@ -21,7 +22,13 @@ const WALK_MEMBERS: readonly TimberMember[] = [
   { part: "board", size: "board_size", lengths: "board_pieces.length", stock: { list: "board_stock" } },
   { part: "ramp board", size: "board_size", lengths: "ramp_boards.length", stock: { list: "board_stock" } },
   { part: "tread board", size: "board_size", lengths: "step_boards.length", stock: { list: "board_stock" } },
-  { part: "spare board", size: "board_size", lengths: "board_spares.length", stock: { list: "board_stock" } },
+  {
+    part: "spare board",
+    size: "board_size",
+    lengths: "board_spares.length",
+    stock: { list: "board_stock" },
+    spare: true,
+  },
   {
     part: "step carriage",
     size: "step_carriage_size",

@@ -13,6 +13,7 @@ import { frost, limits } from "../parts/limits.ts"
 import { supportLoads } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { net } from "../parts/net.ts"
+import { blocksCalled, SHEETS, STONE, TILES } from "../parts/placed-materials.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
@@ -20,7 +21,7 @@ import { skidJoints, skidLayout } from "../parts/skids.ts"
 import { stoneBeds } from "../parts/stone-beds.ts"
 import { supportLayout } from "../parts/supports.ts"
 import { tiles } from "../parts/tiles.ts"
-import { timber } from "../parts/timber.ts"
+import { PLATFORM_MEMBERS, timber } from "../parts/timber.ts"
 import { treatment } from "../parts/treatment.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
@@ -58,7 +59,7 @@ export const gameTablePlatform: Definition = {
     timber,
     treatment,
     woodWithoutBoards,
-    massesOf(GAME_THINGS),
+    massesOf(GAME_THINGS, PLATFORM_MEMBERS, [SHEETS, TILES, blocksCalled("block"), STONE]),
     haulage,
     buildUp,
     heights,

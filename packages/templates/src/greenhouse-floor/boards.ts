@@ -2,9 +2,12 @@ import type { Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { sizesFrom } from "../figures/dressed-sizes.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
+import { BOARD_SIZES } from "../parts/board-rows.ts"
 import { boardsOn } from "../parts/boards.ts"
 
-const shared = adapt(boardsOn(BOARDS_ON_JOISTS), {
+/** Boards of the floor, with a choice of metric decking as well. */
+export const boards: Section = adapt(boardsOn(BOARDS_ON_JOISTS), {
+  choices: { board_size: [...sizesFrom("28x", "34x"), ...BOARD_SIZES] },
   labels: { board_overhang: "Boards beyond the long edges" },
   whys: {
     board_size: "What it is called in the shop. In millimetres the name is the real size.",
@@ -23,13 +26,3 @@ const shared = adapt(boardsOn(BOARDS_ON_JOISTS), {
     board_piece_min: "1.2 m",
   },
 })
-
-/** Boards of the floor, with a choice of metric decking as well. */
-export const boards: Section = {
-  ...shared,
-  entries: shared.entries.map((entry) =>
-    entry.kind === "input" && entry.name === "board_size"
-      ? { ...entry, choices: [...sizesFrom("28x", "34x"), ...(entry.choices ?? [])] }
-      : entry,
-  ),
-}

@@ -17,6 +17,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { blocksCalled, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
@@ -29,7 +30,7 @@ import { buildUp } from "./build-up.ts"
 import { house } from "./house.ts"
 import { FLOOR_JOB } from "./job.ts"
 import { slabBeds, slabLayout, slabs } from "./slabs.ts"
-import { timber, treatment } from "./timber.ts"
+import { FLOOR_MEMBERS, timber, treatment } from "./timber.ts"
 
 /** A floor to carry a greenhouse: spaced boards on joists on bearers on slabs, closed against animals. */
 export const greenhouseFloor: Definition = {
@@ -115,7 +116,7 @@ export const greenhouseFloor: Definition = {
       },
     }),
     pricesOf([...FLOOR_JOB.things, ...consumablesBought(FLOOR_JOB.consumables)]),
-    massesOf(FLOOR_THINGS),
+    massesOf(FLOOR_THINGS, FLOOR_MEMBERS, [blocksCalled("slab"), STONE]),
     adapt(haulage, { defaults: { payload: "500 kg" } }),
     setOutOf({
       noun: "bearer",

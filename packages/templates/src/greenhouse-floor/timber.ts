@@ -4,7 +4,8 @@ import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import type { TimberMember } from "../solvers/timber-plan.ts"
 
-const FLOOR_MEMBERS: readonly TimberMember[] = [
+/** The timber of the floor: what is cut, and from which lengths. */
+export const FLOOR_MEMBERS: readonly TimberMember[] = [
   { part: "bearer", size: "skid_size", lengths: "skid_pieces.length", stock: { board: "skid_pieces.stock" } },
   { part: "joist", size: "joist_size", lengths: "joists.length", stock: { list: "joist_stock" } },
   { part: "rim", size: "rim_size", lengths: "rim_pieces.length", stock: { list: "rim_stock" } },
@@ -17,7 +18,13 @@ const FLOOR_MEMBERS: readonly TimberMember[] = [
     times: "blocking_rows",
   },
   { part: "board", size: "board_size", lengths: "board_pieces.length", stock: { list: "board_stock" } },
-  { part: "spare board", size: "board_size", lengths: "board_spares.length", stock: { list: "board_stock" } },
+  {
+    part: "spare board",
+    size: "board_size",
+    lengths: "board_spares.length",
+    stock: { list: "board_stock" },
+    spare: true,
+  },
 ]
 
 /** Every piece of timber of the floor. */

@@ -18,6 +18,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { blocksCalled, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
@@ -99,7 +100,7 @@ export const groundLevelDeck: Definition = {
       ["SUM(joists.length)", "SUM(rim_pieces.length)", "blocking_length"],
     ),
     pricesOf([...DECK_JOB.things, ...consumablesBought(DECK_JOB.consumables)]),
-    massesOf(DECK_THINGS),
+    massesOf(DECK_THINGS, DECK_MEMBERS, [blocksCalled("block"), STONE]),
     haulage,
     deckBuildUp,
     heights,

@@ -14,5 +14,11 @@ export const DECK_MEMBERS: readonly TimberMember[] = [
     times: "blocking_rows",
   },
   { part: "board", size: "board_size", lengths: "board_pieces.length", stock: { list: "board_stock" } },
-  { part: "spare board", size: "board_size", lengths: "board_spares.length", stock: { list: "board_stock" } },
+  {
+    part: "spare board",
+    size: "board_size",
+    lengths: "board_spares.length",
+    stock: { list: "board_stock" },
+    spare: true,
+  },
 ]

@@ -219,8 +219,6 @@ export const beamJoints: Section = adapt(
     ],
   },
   {
-    // The timber plan shares out the boards of all members together, so what these pieces alone would take is not bought.
-    without: ["beam_longest_piece", "beam_bought_length", "beam_offcut_length"],
     labels: { "beam_pieces.line": "Plank", "beam_joints.line": "Plank", "beam_pieces.stock": "Comes out of" },
     whys: {
       beam_pieces: "What to cut for each plank of each beam.",

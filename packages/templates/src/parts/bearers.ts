@@ -64,9 +64,7 @@ export const bearerJoints: Section = {
       skid_joints: "Joints of the bearers",
       skid_piece_count: "Pieces of bearer",
       skid_joint_count: "Joints in the bearers",
-      skid_longest_piece: "Longest piece of bearer",
       skid_bought_length: "Bearer timber bought",
-      skid_offcut_length: "Off-cuts of bearer timber",
     },
     whys: {
       joint_bearing_min:

@@ -5,6 +5,20 @@ import { GAP_LAID_DRY } from "../sources-deck.ts"
 import { practice } from "../sources-frame.ts"
 import type { BoardBearers } from "./board-bearers.ts"
 
+/** Sizes that are sold to be walked on. */
+export const BOARD_SIZES = sizesFrom(
+  "1x",
+  "5/4",
+  "2x4",
+  "2x6",
+  "19x",
+  "22x",
+  "38x89",
+  "38x140",
+  "47x100",
+  "47x150",
+)
+
 const dressed = (column: "thickness" | "depth"): string =>
   `INDEX(dressed_sizes.${column}; MATCH(board_size; dressed_sizes.nominal; 0))`
 
@@ -17,7 +31,7 @@ export function boardRows({ across }: BoardBearers): readonly Entry[] {
       label: "Board size",
       measure: "text",
       default: "5/4x6",
-      choices: sizesFrom("1x", "5/4", "2x4", "2x6", "19x", "22x", "38x89", "38x140", "47x100", "47x150"),
+      choices: BOARD_SIZES,
       why: "What it is called in the shop. A 5/4x6 is a board of full inch with rounded edges, made to be walked on.",
       sources: [USER],
       cautions: [

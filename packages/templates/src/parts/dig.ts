@@ -49,15 +49,6 @@ const servicesHold: readonly Entry[] = [
     formula: "IF(services_located; 1; 2)",
   },
   {
-    kind: "figure",
-    name: "steps_before_digging_most",
-    label: "Steps left when you may dig",
-    why: "Only the digging itself.",
-    sources: [LOCATE_SERVICES],
-    measure: "count",
-    value: "1",
-  },
-  {
     kind: "check",
     name: "services_check",
     label: "May you dig?",
@@ -65,7 +56,7 @@ const servicesHold: readonly Entry[] = [
     sources: [LOCATE_SERVICES, LOCATE_WORKS],
     measure: "count",
     demand: "steps_before_digging",
-    limit: "steps_before_digging_most",
+    limit: "1",
     sense: "at_most",
     advice: [
       "Do not dig yet. Ask the service at least {locate_notice_days} working days ahead, tell it {greatest_dig} as the depth, and enter yes when its marks are on the ground.",

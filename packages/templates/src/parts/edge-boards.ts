@@ -3,13 +3,11 @@ import { sizesFrom } from "../figures/dressed-sizes.ts"
 import { GEOMETRY, PS_20, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 
-/** Pieces of about the same length, each out of the longest board sold. */
-const piecesFor = (run: string): string => `ROUNDUP(${run} / edge_board_longest - rounding_tolerance; 0)`
-
 /**
  * Low boards on edge around the surface, screwed to the outside of the frame.
  *
- * Needs: platform_length, platform_width, sheet_thickness, tile_thickness, dressed_sizes, end_trim, rounding_tolerance.
+ * Needs: platform_length, platform_width, sheet_thickness, tile_thickness, dressed_sizes, end_trim, edge_screw_spacing,
+ * rounding_tolerance.
  */
 export const edgeBoards: Section = {
   id: "edge-boards",
@@ -111,20 +109,70 @@ export const edgeBoards: Section = {
       sources: [USER],
     },
     {
-      kind: "formula",
-      name: "edge_side_run",
-      label: "Run of a long side",
-      measure: "length",
-      formula: "platform_length + edge_board_ends * edge_board_thickness",
-      why: "The side boards run past the ends and cover the end boards' cut ends.",
+      kind: "table",
+      name: "edge_runs",
+      label: "Long sides and ends",
+      rows: { kind: "figures" },
+      why: "How far each edge board runs, and out of how many pieces it is made.",
       sources: [GEOMETRY],
+      columns: [
+        {
+          name: "where",
+          label: "Where",
+          measure: "text",
+          values: ["long side", "end"],
+          why: "Sides and ends are alike among themselves.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "number",
+          label: "How many",
+          measure: "count",
+          formula: 'IF(where = "end"; edge_board_ends; edge_board_sides)',
+          why: "As chosen above.",
+          sources: [USER],
+        },
+        {
+          name: "run",
+          label: "Run of one",
+          measure: "length",
+          formula:
+            'IF(where = "end"; platform_width; platform_length + edge_board_ends * edge_board_thickness)',
+          why: "The side boards run past the ends and cover the end boards' cut ends.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "pieces",
+          label: "Pieces in one",
+          measure: "count",
+          formula: "ROUNDUP(run / edge_board_longest - rounding_tolerance; 0)",
+          why: "What is behind them runs all along, so pieces may meet anywhere. They are made alike, which looks better than one stub at the end.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "length",
+          label: "Cut length",
+          measure: "length",
+          formula: "run / pieces",
+          why: "The run shared out between its pieces.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "places",
+          label: "Screwed at, each piece",
+          measure: "count",
+          formula: "ROUNDUP(length / edge_screw_spacing - rounding_tolerance; 0) + 1",
+          why: "Along each piece, both its ends counted.",
+          sources: [GEOMETRY],
+        },
+      ],
     },
     {
       kind: "formula",
       name: "edging_length",
       label: "Edge boards, end to end",
       measure: "length",
-      formula: "edge_board_sides * edge_side_run + edge_board_ends * platform_width",
+      formula: "SUMPRODUCT(edge_runs.number; edge_runs.run)",
       why: "All sides together, before saw cuts.",
       sources: [GEOMETRY],
     },
@@ -150,31 +198,10 @@ export const edgeBoards: Section = {
       sources: [GEOMETRY],
     },
     {
-      kind: "formula",
-      name: "edge_side_pieces",
-      label: "Boards along a long side",
-      measure: "count",
-      formula: piecesFor("edge_side_run"),
-      why: "The frame is behind them all along, so boards may meet anywhere. They are made alike, which looks better than one stub at the end.",
-      sources: [GEOMETRY],
-    },
-    {
-      kind: "formula",
-      name: "edge_end_pieces",
-      label: "Boards across an end",
-      measure: "count",
-      formula: piecesFor("platform_width"),
-      why: "The same across.",
-      sources: [GEOMETRY],
-    },
-    {
       kind: "table",
       name: "edge_pieces",
       label: "Each edge board",
-      rows: {
-        kind: "formula",
-        formula: "edge_board_sides * edge_side_pieces + edge_board_ends * edge_end_pieces",
-      },
+      rows: { kind: "formula", formula: "SUMPRODUCT(edge_runs.number; edge_runs.pieces)" },
       why: "What to cut for the edges.",
       sources: [GEOMETRY],
       columns: [
@@ -182,7 +209,7 @@ export const edgeBoards: Section = {
           name: "where",
           label: "Where",
           measure: "text",
-          formula: 'IF(ROW() <= edge_board_sides * edge_side_pieces; "long side"; "end")',
+          formula: 'IF(ROW() <= INDEX(edge_runs.number; 1) * INDEX(edge_runs.pieces; 1); "long side"; "end")',
           why: "Which edge it goes on.",
           sources: [GEOMETRY],
         },
@@ -190,8 +217,7 @@ export const edgeBoards: Section = {
           name: "length",
           label: "Cut length",
           measure: "length",
-          formula:
-            "IF(ROW() <= edge_board_sides * edge_side_pieces; edge_side_run / edge_side_pieces; platform_width / edge_end_pieces)",
+          formula: 'IF(where = "long side"; INDEX(edge_runs.length; 1); INDEX(edge_runs.length; 2))',
           why: "The run shared out between its boards.",
           sources: [GEOMETRY],
         },

@@ -17,8 +17,6 @@ const lyingBoards = adapt(edgeBoards, {
     edging_length: "Kerbs, end to end",
     edge_board_stock: "Lengths sold, kerbs",
     edge_board_longest: "Longest kerb that can be bought",
-    edge_side_pieces: "Kerb pieces along a long side",
-    edge_end_pieces: "Kerb pieces across an end",
     edge_pieces: "Each kerb piece",
   },
   whys: {
@@ -27,9 +25,9 @@ const lyingBoards = adapt(edgeBoards, {
     edge_board_depth: "It lies flat, so this much of the walk's width goes to it.",
     edge_board_ends: "None on a walk: people get on there.",
     edge_board_sides: "Both long sides, unless people also step off there.",
-    edge_side_run: "As long as the walk.",
+    "edge_runs.run": "As long as the walk.",
     edge_board_stock: "A side longer than the longest of these is made of several pieces.",
-    edge_side_pieces:
+    "edge_runs.pieces":
       "Pieces may meet over any packer. They are made alike, which looks better than one stub at the end.",
   },
   defaults: { edge_board_size: "2x4", edge_board_ends: "0" },

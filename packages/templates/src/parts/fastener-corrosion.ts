@@ -12,6 +12,7 @@ import {
   STAINLESS_RETENTION,
   TREATED_FASTENERS,
 } from "../sources-frame.ts"
+import { rowChoice } from "./row-choice.ts"
 
 const COPPER = "The copper in the treatment eats plain and thinly plated steel."
 
@@ -69,6 +70,24 @@ const RETAINED = [
 
 const perCubicFoot = (at: 0 | 1 | 2): readonly string[] =>
   RETAINED.map(({ retained }) => `${retained[at]} lb/ft3`)
+
+/** Formula: what the tables of treatments and of places say, by the row of the table of demands. */
+const ofCause = (column: string): string =>
+  rowChoice("cause", [
+    {
+      row: "the timber",
+      formula: `INDEX(timber_treatments.${column}; MATCH(timber_treatment; timber_treatments.treatment; 0))`,
+    },
+    {
+      row: "the place",
+      formula: `INDEX(corrosive_sites.${column}; MATCH(corrosive_site; corrosive_sites.site; 0))`,
+    },
+  ])
+
+/** Formula: what a table of coatings says, in `table.column`, of the coating that an input names. */
+export function ofCoating(column: string, coating: string): string {
+  return `INDEX(${column}; MATCH(${coating}; ${column.split(".")[0]}.coating; 0))`
+}
 
 /** Whether the timber and the site eat the screws. Needs nothing. */
 export const fastenerCorrosion: readonly Entry[] = [
@@ -246,29 +265,45 @@ export const fastenerCorrosion: readonly Entry[] = [
     sources: [USER, SEVERE_PLACES],
   },
   {
-    kind: "formula",
-    name: "treatment_rank_needed",
-    label: "Rank that the treatment asks for",
-    measure: "count",
-    formula: "INDEX(timber_treatments.needs; MATCH(timber_treatment; timber_treatments.treatment; 0))",
-    why: "From the table of treatments.",
-    sources: [TREATED_FASTENERS],
-  },
-  {
-    kind: "formula",
-    name: "site_rank_needed",
-    label: "Rank that the place asks for",
-    measure: "count",
-    formula: "INDEX(corrosive_sites.needs; MATCH(corrosive_site; corrosive_sites.site; 0))",
-    why: "From the table of places.",
-    sources: [SEVERE_PLACES],
+    kind: "table",
+    name: "corrosion_demands",
+    label: "What this timber and this place ask of a screw",
+    rows: { kind: "figures" },
+    why: "The harder of the two decides.",
+    sources: [TREATED_FASTENERS, SEVERE_PLACES],
+    columns: [
+      {
+        name: "cause",
+        label: "Asked by",
+        measure: "text",
+        values: ["the timber", "the place"],
+        why: "As chosen above.",
+        sources: [USER],
+      },
+      {
+        name: "needs",
+        label: "Rank needed",
+        measure: "count",
+        formula: ofCause("needs"),
+        why: "From the table of treatments, and from the table of places.",
+        sources: [TREATED_FASTENERS, SEVERE_PLACES],
+      },
+      {
+        name: "reason",
+        label: "Because",
+        measure: "text",
+        formula: ofCause("reason"),
+        why: "Said again where a check fails.",
+        sources: [TREATED_FASTENERS, SEVERE_PLACES],
+      },
+    ],
   },
   {
     kind: "formula",
     name: "fastener_rank_needed",
     label: "Rank that the screws need",
     measure: "count",
-    formula: "MAX(treatment_rank_needed; site_rank_needed)",
+    formula: "MAX(corrosion_demands.needs)",
     why: "The harder of two: the treatment and the place.",
     sources: [TREATED_FASTENERS, SEVERE_PLACES],
   },
@@ -277,8 +312,7 @@ export const fastenerCorrosion: readonly Entry[] = [
     name: "fastener_reason",
     label: "Why that rank",
     measure: "text",
-    formula:
-      "IF(site_rank_needed > treatment_rank_needed; INDEX(corrosive_sites.reason; MATCH(corrosive_site; corrosive_sites.site; 0)); INDEX(timber_treatments.reason; MATCH(timber_treatment; timber_treatments.treatment; 0)))",
+    formula: "INDEX(corrosion_demands.reason; MATCH(fastener_rank_needed; corrosion_demands.needs; 0))",
     why: "Whichever of the two asks for more.",
     sources: [TREATED_FASTENERS, SEVERE_PLACES],
   },
@@ -292,30 +326,12 @@ export const fastenerCorrosion: readonly Entry[] = [
     sources: [TREATED_FASTENERS, STAINLESS_GRADES],
   },
   {
-    kind: "formula",
-    name: "fastener_rank",
-    label: "Rank that the screws have",
-    measure: "count",
-    formula: "INDEX(screw_coatings.rank; MATCH(screw_coating; screw_coatings.coating; 0))",
-    why: "From the table of coatings.",
-    sources: [TREATED_FASTENERS],
-  },
-  {
-    kind: "formula",
-    name: "fastener_family",
-    label: "Metal of the screws",
-    measure: "text",
-    formula: "INDEX(screw_coatings.family; MATCH(screw_coating; screw_coatings.coating; 0))",
-    why: "From the table of coatings.",
-    sources: [SEVERE_PLACES],
-  },
-  {
     kind: "check",
     name: "fastener_corrosion_check",
     label: "Screws that the timber and the place do not eat",
     measure: "count",
     demand: "fastener_rank_needed",
-    limit: "fastener_rank",
+    limit: ofCoating("screw_coatings.rank", "screw_coating"),
     sense: "at_most",
     why: "Screws that rust through inside the wood give no sign until a board comes loose.",
     sources: [TREATED_FASTENERS, BORATE_EXCEPTION, SEVERE_PLACES, CORROSION_TEST],

@@ -159,30 +159,88 @@ function screwTable(joints: readonly Joint[]): readonly Entry[] {
   ]
 }
 
-/** How many screws of one box, and how long they have to be. */
-function totals(joints: readonly Joint[], screw: Screw, names: { count: string; length: string }): Entry[] {
-  const through = joints.filter((joint) => joint.screw === screw).map((joint) => joint.through)
-  const word = screw === "frame screws" ? "Frame screws" : "Surface screws"
-  return [
-    {
-      kind: "formula",
-      name: names.count,
-      label: word,
-      measure: "count",
-      formula: `SUMIF(fixings.used; "${screw}"; fixings.number)`,
-      why: "Over all joints that take them.",
-      sources: [GEOMETRY],
-    },
-    {
-      kind: "formula",
-      name: names.length,
-      label: `${word}, shortest that holds`,
-      measure: "length",
-      formula: `MAX(${through.join("; ")}) + screw_bite`,
-      why: "Through the thickest piece that they hold, and far enough into the next.",
-      sources: [GEOMETRY, SCREW_BITE],
-    },
-  ]
+interface Box {
+  readonly label: string
+  readonly count: string
+  readonly perBox: string
+  readonly boxes: string
+}
+
+const BOXES: Readonly<Record<Screw, Box>> = {
+  "frame screws": {
+    label: "Frame screws",
+    count: "frame_screw_count",
+    perBox: "frame_screws_per_box",
+    boxes: "frame_screw_boxes",
+  },
+  "surface screws": {
+    label: "Surface screws",
+    count: "screw_count",
+    perBox: "screws_per_box",
+    boxes: "screw_boxes",
+  },
+}
+
+/** How many screws of one box. */
+function countOf(screw: Screw): Entry {
+  const { label, count } = BOXES[screw]
+  return {
+    kind: "formula",
+    name: count,
+    label,
+    measure: "count",
+    formula: `SUMIF(fixings.used; "${screw}"; fixings.number)`,
+    why: "Over all joints that take them.",
+    sources: [GEOMETRY],
+  }
+}
+
+/** A row a box: how long its screws have to be, and how many are left over. */
+function boxTable(joints: readonly Joint[], screws: readonly Screw[]): Entry {
+  const ofScrew = (formula: (screw: Screw) => string): string =>
+    rowChoice(
+      "screw",
+      screws.map((screw) => ({ row: screw, formula: formula(screw) })),
+    )
+  const thickest = (screw: Screw): string =>
+    `MAX(${joints
+      .filter((joint) => joint.screw === screw)
+      .map(({ through }) => through)
+      .join("; ")})`
+  return {
+    kind: "table",
+    name: "screw_kinds",
+    label: "Screws, box by box",
+    rows: { kind: "figures" },
+    why: "One length that serves every joint of a box saves a second kind; the joints' own table says what each alone would take.",
+    sources: [GEOMETRY],
+    columns: [
+      {
+        name: "screw",
+        label: "Box",
+        measure: "text",
+        values: screws,
+        why: "Frame screws are long and stout; surface screws hold what you walk on.",
+        sources: [practice("one box for the frame, one for the surface")],
+      },
+      {
+        name: "least",
+        label: "Shortest that holds",
+        measure: "length",
+        formula: `${ofScrew(thickest)} + screw_bite`,
+        why: "Through the thickest piece that they hold, and far enough into the next.",
+        sources: [GEOMETRY, SCREW_BITE],
+      },
+      {
+        name: "left",
+        label: "Left over",
+        measure: "count",
+        formula: ofScrew((screw) => `${BOXES[screw].boxes} * ${BOXES[screw].perBox} - ${BOXES[screw].count}`),
+        why: "If none is lost. Where it is large, a smaller box may do.",
+        sources: [GEOMETRY],
+      },
+    ],
+  }
 }
 
 /**
@@ -197,7 +255,9 @@ function totals(joints: readonly Joint[], screw: Screw, names: { count: string; 
 export function fixingsOf(groups: readonly JointGroup[]): Section {
   const joints = groups.flatMap((group) => group.joints)
   const hardware = groups.flatMap((group) => group.hardware ?? [])
-  const takes = (screw: Screw): boolean => joints.some((joint) => joint.screw === screw)
+  const screws = (["surface screws", "frame screws"] as const).filter((screw) =>
+    joints.some((joint) => joint.screw === screw),
+  )
   return {
     id: "fixings",
     title: "Ties and screws",
@@ -206,15 +266,11 @@ export function fixingsOf(groups: readonly JointGroup[]): Section {
       ...fastenerCorrosion,
       ...groups.flatMap((group) => group.entries),
       ...screwTable(joints),
-      ...(takes("frame screws")
-        ? totals(joints, "frame screws", { count: "frame_screw_count", length: "frame_screw_length_least" })
-        : []),
-      ...(takes("surface screws")
-        ? totals(joints, "surface screws", { count: "screw_count", length: "screw_length_least" })
-        : []),
+      ...screws.map(countOf),
       spareScrews,
-      ...(takes("surface screws") ? surfaceScrewBoxes : []),
-      ...(takes("frame screws") ? frameScrewBoxes : []),
+      ...(screws.includes("surface screws") ? surfaceScrewBoxes : []),
+      ...(screws.includes("frame screws") ? frameScrewBoxes : []),
+      boxTable(joints, screws),
       ...hardwareOf(hardware),
     ],
   }

@@ -196,8 +196,7 @@ export const rimJointBlocks: JointGroup = {
 }
 
 /**
- * Edge boards along the frame. Needs: platform_width, edge_board_sides, edge_board_ends, edge_side_pieces,
- * edge_end_pieces, edge_side_run, edge_board_thickness, rounding_tolerance.
+ * Edge boards along the frame. Needs: edge_runs with a column `places`, edge_board_thickness.
  */
 export const edgeBoardScrews: JointGroup = {
   entries: [
@@ -226,8 +225,7 @@ export const edgeBoardScrews: JointGroup = {
       name: "edge_screw_places",
       label: "Edge-board screws, places",
       measure: "count",
-      formula:
-        "edge_board_sides * edge_side_pieces * (ROUNDUP(edge_side_run / edge_side_pieces / edge_screw_spacing - rounding_tolerance; 0) + 1) + edge_board_ends * edge_end_pieces * (ROUNDUP(platform_width / edge_end_pieces / edge_screw_spacing - rounding_tolerance; 0) + 1)",
+      formula: "SUMPRODUCT(edge_runs.number; edge_runs.pieces; edge_runs.places)",
       why: "Along each board, both its ends counted.",
       sources: [GEOMETRY],
     },

@@ -136,7 +136,7 @@ export const frost: Section = {
       formula: "frost_heave_share * frost_below_stone",
       why: "Only to show what to expect: supports rise unevenly, the shaded side more. Keep packers at hand, and the frame loose enough to be levelled again.",
       sources: [FROST_RISE],
-      cautions: ["Doors of a shed on it may jam in winter. Fix no rigid pipe or cable across the gap."],
+      cautions: ["A door beside it or on it may jam in winter. Fix no rigid pipe or cable across the gap."],
     },
     {
       kind: "figure",

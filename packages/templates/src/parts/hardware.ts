@@ -1,6 +1,7 @@
 import type { Entry } from "@pegbook/engine"
 import { ARITHMETIC, GEOMETRY, USER } from "../sources.ts"
 import { CONNECTOR_ZINC, practice, SEVERE_PLACES } from "../sources-frame.ts"
+import { ofCoating } from "./fastener-corrosion.ts"
 import { rowChoice } from "./row-choice.ts"
 
 /** A metal piece that joins timber. */
@@ -23,7 +24,7 @@ const CONNECTOR_COATINGS = [
 
 /**
  * Ties and hangers by count, their nails, and whether their metal suits the timber and the screws. Nothing where there are
- * none. Needs: the numbers, fastener_rank_needed, fastener_family, fastener_reason.
+ * none. Needs: the numbers, fastener_rank_needed, fastener_reason, screw_coating, screw_coatings.
  */
 export function hardwareOf(pieces: readonly Hardware[]): readonly Entry[] {
   if (pieces.length === 0) return []
@@ -150,24 +151,6 @@ export function hardwareOf(pieces: readonly Hardware[]): readonly Entry[] {
     },
     {
       kind: "formula",
-      name: "connector_rank",
-      label: "Rank that the connectors have",
-      measure: "count",
-      formula: "INDEX(connector_coatings.rank; MATCH(connector_coating; connector_coatings.coating; 0))",
-      why: "From the table of connectors.",
-      sources: [CONNECTOR_ZINC],
-    },
-    {
-      kind: "formula",
-      name: "connector_family",
-      label: "Metal of the connectors",
-      measure: "text",
-      formula: "INDEX(connector_coatings.family; MATCH(connector_coating; connector_coatings.coating; 0))",
-      why: "From the table of connectors.",
-      sources: [CONNECTOR_ZINC],
-    },
-    {
-      kind: "formula",
       name: "connector_needed",
       label: "Least connector for this timber and place",
       measure: "text",
@@ -182,33 +165,24 @@ export function hardwareOf(pieces: readonly Hardware[]): readonly Entry[] {
       label: "Connectors that the timber does not eat",
       measure: "count",
       demand: "fastener_rank_needed",
-      limit: "connector_rank",
+      limit: ofCoating("connector_coatings.rank", "connector_coating"),
       sense: "at_most",
       why: "A tie that has rusted through holds nothing, and nobody sees it under the surface.",
       sources: [CONNECTOR_ZINC, SEVERE_PLACES],
       advice: ["Take {connector_needed} or better. {fastener_reason}"],
     },
     {
-      kind: "figure",
-      name: "metals_most",
-      label: "Metals that may touch in one joint",
-      measure: "count",
-      value: "1",
-      why: "Screws, nails and connectors of one kind of metal.",
-      sources: [SEVERE_PLACES],
-    },
-    {
       kind: "check",
       name: "metals_match_check",
       label: "Screws and connectors of one metal",
       measure: "count",
-      demand: "IF(connector_family = fastener_family; 1; 2)",
-      limit: "metals_most",
+      demand: `IF(${ofCoating("connector_coatings.family", "connector_coating")} = ${ofCoating("screw_coatings.family", "screw_coating")}; 1; 2)`,
+      limit: "1",
       sense: "at_most",
       why: "Stainless screws through a zinc tie eat the tie's zinc.",
       sources: [SEVERE_PLACES],
       advice: [
-        "The screws are of {fastener_family} and the connectors of {connector_family}: take both of one metal.",
+        "The screws are {screw_coating} and the connectors {connector_coating}: take both of one metal.",
       ],
     },
   ]

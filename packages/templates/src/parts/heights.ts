@@ -1,16 +1,53 @@
-import type { Section } from "@pegbook/engine"
+import type { InputEntry, Section } from "@pegbook/engine"
+import { SIDE_DROP_READS, solveSideDrops } from "../solvers/side-drops.ts"
 import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, STAIR_IRC, USER } from "../sources.ts"
 import { groundAt, groundFormula } from "./survey-between.ts"
+
+/** Which sides have steps. */
+interface StepSides {
+  readonly entries: readonly InputEntry[]
+  /** Formula, for a row of `climbs`: yes where steps are wanted at its side `end`. */
+  readonly wanted: string
+}
+
+function side(name: string, label: string, startsWith: "yes" | "no"): InputEntry {
+  return {
+    kind: "input",
+    name,
+    label: `Steps at ${label}`,
+    measure: "yes_no",
+    default: startsWith,
+    why: "Each side has its own drop, and so its own number of steps.",
+    sources: [USER],
+  }
+}
+
+const longSides: StepSides = {
+  entries: [
+    side("steps_first_side", "the first long side", "no"),
+    side("steps_other_side", "the other long side", "no"),
+  ],
+  wanted: 'IF(end = "first long side"; steps_first_side; steps_other_side)',
+}
+
+const anySide: StepSides = {
+  entries: [
+    side("steps_high_end", "the high end", "yes"),
+    side("steps_low_end", "the low end", "yes"),
+    ...longSides.entries,
+  ],
+  wanted: `IF(end = "high end"; steps_high_end; IF(end = "low end"; steps_low_end; ${longSides.wanted}))`,
+}
 
 /**
  * How high the platform stands, all the way round, and the steps up to it. A template that takes this part
  * gives `frame_build_up` (underside of the lowest timber to the top of the frame) and `surface_build_up` (the
  * frame's top to the walking surface).
  */
-export const heights: Section = {
+const heightsWith = (steps: StepSides): Section => ({
   id: "heights",
   title: "Heights and steps",
-  says: "How high the surface is above the ground on every side, and how many steps each end needs.",
+  says: "How high the surface is above the ground on every side, and how many steps each side needs.",
   entries: [
     {
       kind: "formula",
@@ -118,27 +155,88 @@ export const heights: Section = {
     },
     {
       kind: "table",
-      name: "climbs",
-      label: "Getting up at the two ends",
-      why: "From the ground at the middle of each end to the surface: steps or ramps stand there. The end with the higher ground first.",
+      name: "side_drops",
+      label: "Greatest drop along each side",
+      why: "Where somebody who steps off a side falls farthest.",
       sources: [GEOMETRY],
-      rows: { kind: "formula", formula: "2" },
+      rows: { kind: "solved", from: SIDE_DROP_READS, solve: solveSideDrops },
+      columns: [
+        {
+          name: "side",
+          label: "Side",
+          why: "As in the heights round the edge.",
+          sources: [GEOMETRY],
+          measure: "count",
+        },
+        {
+          name: "drop",
+          label: "Drop",
+          why: "At its worst station, both corners with it.",
+          sources: [GEOMETRY],
+          measure: "length",
+        },
+        {
+          name: "x",
+          label: "Along the length",
+          why: "Where that is.",
+          sources: [GEOMETRY],
+          measure: "length",
+        },
+        {
+          name: "y",
+          label: "Across the width",
+          why: "Where that is.",
+          sources: [GEOMETRY],
+          measure: "length",
+        },
+      ],
+    },
+    ...steps.entries,
+    {
+      kind: "table",
+      name: "climbs",
+      label: "Getting up at each side",
+      why: "From the ground at the middle of each side to the surface: steps or ramps stand there. The end with the higher ground first, then the other end and the two long sides.",
+      sources: [GEOMETRY],
+      cautions: [
+        "Measure the rise where the foot of the steps will stand. Steps need a firm, level landing, and from some number of steps a handrail: ask your authority.",
+      ],
+      rows: { kind: "formula", formula: "4" },
       columns: [
         {
           name: "end",
-          label: "End",
-          why: "The higher ground first.",
+          label: "Side",
+          why: "The higher end first. The first long side is the one that levels across are measured from.",
           sources: [GEOMETRY],
           measure: "text",
-          formula: 'IF(ROW() = 1; "high end"; "low end")',
+          formula:
+            'IF(ROW() = 1; "high end"; IF(ROW() = 2; "low end"; IF(ROW() = 3; "first long side"; "other long side")))',
+        },
+        {
+          name: "side",
+          label: "Its number",
+          why: "As in the heights round the edge.",
+          sources: [GEOMETRY],
+          measure: "count",
+          formula:
+            "IF(ROW() > 2; 2 * ROW() - 5; IF(INDEX(ends.ground; 1) >= INDEX(ends.ground; 2); IF(ROW() = 1; 4; 2); IF(ROW() = 1; 2; 4)))",
+        },
+        {
+          name: "steps",
+          label: "Steps here?",
+          why: "As you chose.",
+          sources: [USER],
+          measure: "yes_no",
+          formula: steps.wanted,
         },
         {
           name: "ground",
           label: "Ground",
-          why: "At the middle of the end.",
+          why: "At the middle of the side.",
           sources: [GEOMETRY],
           measure: "length",
-          formula: "IF(ROW() = 1; MAX(ends.ground); MIN(ends.ground))",
+          formula:
+            "IF(ROW() > 2; INDEX(ends.ground; ROW()); IF(ROW() = 1; MAX(INDEX(ends.ground; 1); INDEX(ends.ground; 2)); MIN(INDEX(ends.ground; 1); INDEX(ends.ground; 2))))",
         },
         {
           name: "rise",
@@ -162,15 +260,31 @@ export const heights: Section = {
           why: "All steps of one flight must be alike: people trip on the odd one.",
           sources: [STAIR_IRC],
           measure: "length",
-          formula: "rise / risers",
+          formula: "IF(risers = 0; rise; rise / risers)",
+        },
+        {
+          name: "drop",
+          label: "Greatest drop along the side",
+          why: "To the lowest ground beside it. Where it is much more than the rise, measure where the steps will stand.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "INDEX(side_drops.drop; side)",
+        },
+        {
+          name: "within",
+          label: "Within the limit anywhere on the side?",
+          why: "Yes: as many steps stay within your limit even where the drop is greatest. No: keep them to the middle, or make one step more.",
+          sources: [STAIR_IRC, USER],
+          measure: "yes_no",
+          formula: "drop / MAX(1; risers) <= riser_limit",
         },
         {
           name: "treads",
           label: "Treads to make",
-          why: "One fewer than the steps: the platform is the last tread.",
+          why: "One fewer than the steps: the platform is the last tread. None where you want no steps.",
           sources: [ARITHMETIC],
           measure: "count",
-          formula: "risers - 1",
+          formula: "IF(steps; MAX(0; risers - 1); 0)",
         },
         {
           name: "ramp_length",
@@ -242,4 +356,13 @@ export const heights: Section = {
       formula: "INDEX(climbs.ramp_length; 1)",
     },
   ],
-}
+})
+
+/** Steps at whichever of the four sides the user wants them. */
+export const heights: Section = heightsWith(anySide)
+
+/** Where the two ends have a ramp, steps or nothing. Needs access_high_end, access_low_end. */
+export const heightsBesideRamps: Section = heightsWith({
+  entries: longSides.entries,
+  wanted: `IF(end = "high end"; access_high_end = "steps"; IF(end = "low end"; access_low_end = "steps"; ${longSides.wanted}))`,
+})

@@ -60,7 +60,7 @@ const soilClasses: TableEntry = {
 
 /** What the platform carries, and whether the ground under the blocks bears it. */
 export function supportLoadsOn(lines: SupportedLines): Section {
-  const { nouns, stack, block, table } = lines
+  const { nouns, stack, block, table, length } = lines
   return {
     id: "loads",
     title: "Loads and the ground under them",
@@ -163,10 +163,10 @@ export function supportLoadsOn(lines: SupportedLines): Section {
         kind: "formula",
         name: "support_spacing_for_soil",
         label: "Support spacing that the soil allows",
-        why: `How far apart inner ${stack}s may stand with this ${block}, this soil and this spacing of the ${nouns}.`,
+        why: `How far apart inner ${stack}s may stand with this ${block}, this soil and this spacing of the ${nouns}. Where nothing is carried, the whole length.`,
         sources: [STATICS],
         measure: "length",
-        formula: `soil_bearing * block_face / ((live_load + dead_load) * MAX(${table}.carries))`,
+        formula: `IF(live_load + dead_load = 0; ${length}; soil_bearing * block_face / ((live_load + dead_load) * MAX(${table}.carries)))`,
       },
       {
         kind: "figure",

@@ -1,8 +1,11 @@
 import type { Section } from "@pegbook/engine"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 import { haulListReads, solveHaulList } from "../solvers/haul-list.ts"
+import type { TimberMember } from "../solvers/timber-plan.ts"
 import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, PS_20, USER } from "../sources.ts"
 import { TREATED_WEIGHT, TREATING_WATER, WOOD_DENSITY } from "../sources-deck.ts"
+import { memberMasses } from "./member-masses.ts"
+import type { PlacedMaterial } from "./placed-materials.ts"
 
 const ofRow = (size: "thickness" | "depth"): string =>
   `INDEX(dressed_sizes.${size}; MATCH(size; dressed_sizes.nominal; 0))`
@@ -10,9 +13,13 @@ const ofRow = (size: "thickness" | "depth"): string =>
 /**
  * What each piece and all of it weighs: by the user's own masses, or by density and size.
  *
- * Needs: stock_to_buy, what the things name, the wood, dressed_sizes.
+ * Needs: stock_to_buy, timber_pieces, what the things, members and materials name, the wood, dressed_sizes.
  */
-export function massesOf(things: readonly BoughtThing[]): Section {
+export function massesOf(
+  things: readonly BoughtThing[],
+  members: readonly TimberMember[],
+  materials: readonly PlacedMaterial[],
+): Section {
   return {
     id: "masses",
     title: "Weights",
@@ -140,6 +147,7 @@ export function massesOf(things: readonly BoughtThing[]): Section {
         why: "What the timber itself puts on the ground in the end.",
         sources: [WOOD_DENSITY],
       },
+      ...memberMasses(members, materials),
       {
         kind: "table",
         name: "masses",
@@ -189,8 +197,8 @@ export function massesOf(things: readonly BoughtThing[]): Section {
           {
             name: "length",
             label: "Length",
-            measure: "text",
-            why: "Of timber.",
+            measure: "length",
+            why: "Of timber, one piece. Nothing for what has no length.",
             sources: [ARITHMETIC],
           },
           {

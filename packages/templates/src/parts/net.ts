@@ -170,24 +170,15 @@ export const net: Section = {
     {
       kind: "formula",
       name: "net_guy_count",
-      label: "Guy lines",
+      label: "Guy lines, and pegs",
       measure: "count",
       formula:
         "net_corner_posts * net_guys_per_corner + (net_post_count - net_corner_posts) * net_guys_per_post",
-      why: "Counted by the posts.",
+      why: "Counted by the posts. Each takes a peg.",
       sources: [GEOMETRY],
       cautions: [
         "A guy line is a trip line: tie something bright to it, and keep it out of the way that people walk. Have buried cables and pipes marked before you drive a peg.",
       ],
-    },
-    {
-      kind: "formula",
-      name: "net_peg_count",
-      label: "Pegs",
-      measure: "count",
-      formula: "net_guy_count",
-      why: "One for each line.",
-      sources: [GEOMETRY],
     },
     {
       kind: "input",

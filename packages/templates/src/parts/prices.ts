@@ -71,8 +71,8 @@ export function pricesOf(things: readonly BoughtThing[]): Section {
           {
             name: "length",
             label: "Length",
-            measure: "text",
-            why: "Of timber: the length sold.",
+            measure: "length",
+            why: "Of timber: the length sold. Nothing for what has no length.",
             sources: [ARITHMETIC],
           },
           {

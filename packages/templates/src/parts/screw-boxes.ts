@@ -22,11 +22,10 @@ interface Names {
   readonly inABox: string
   readonly toBuy: string
   readonly boxes: string
-  readonly left: string
 }
 
 /** Whole boxes of one kind of screw. Needs: the count, spare_screws, rounding_tolerance. */
-function boxesOf({ word, count, perBox, inABox, toBuy, boxes, left }: Names): readonly Entry[] {
+function boxesOf({ word, count, perBox, inABox, toBuy, boxes }: Names): readonly Entry[] {
   return [
     {
       kind: "input",
@@ -57,15 +56,6 @@ function boxesOf({ word, count, perBox, inABox, toBuy, boxes, left }: Names): re
       why: "Whole boxes.",
       sources: [GEOMETRY],
     },
-    {
-      kind: "formula",
-      name: left,
-      label: `${word} left over`,
-      measure: "count",
-      formula: `${boxes} * ${perBox} - ${count}`,
-      why: "If none is lost. Where it is large, a smaller box may do.",
-      sources: [GEOMETRY],
-    },
   ]
 }
 
@@ -77,7 +67,6 @@ export const surfaceScrewBoxes: readonly Entry[] = boxesOf({
   inABox: "350",
   toBuy: "screws_to_buy",
   boxes: "screw_boxes",
-  left: "screws_left",
 })
 
 /** Boxes of what holds the frame together. Needs: frame_screw_count, spare_screws, rounding_tolerance. */
@@ -88,5 +77,4 @@ export const frameScrewBoxes: readonly Entry[] = boxesOf({
   inABox: "100",
   toBuy: "frame_screws_to_buy",
   boxes: "frame_screw_boxes",
-  left: "frame_screws_left",
 })

@@ -14,8 +14,6 @@ export interface SplicedLines {
   readonly bearingMin: string
 }
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
-
 const lineColumn = (noun: string): Column => ({
   name: "line",
   label: "Line",
@@ -196,33 +194,6 @@ function totals({ noun }: SplicedLines): readonly Entry[] {
       sources: [ARITHMETIC],
       measure: "count",
       formula: `COUNT(${noun}_joints.position)`,
-    },
-    {
-      kind: "formula",
-      name: `${noun}_longest_piece`,
-      label: `Longest piece of ${noun}`,
-      why: "It decides what the vehicle must take and how many people lift.",
-      sources: [ARITHMETIC],
-      measure: "length",
-      formula: `MAX(${noun}_pieces.stock)`,
-    },
-    {
-      kind: "formula",
-      name: `${noun}_bought_length`,
-      label: `${capital(noun)} timber bought`,
-      why: "All the boards end to end, as bought.",
-      sources: [ARITHMETIC],
-      measure: "length",
-      formula: `SUM(${noun}_pieces.stock)`,
-    },
-    {
-      kind: "formula",
-      name: `${noun}_offcut_length`,
-      label: `Off-cuts of ${noun} timber`,
-      why: "What is left over, before anything else is cut from it.",
-      sources: [ARITHMETIC],
-      measure: "length",
-      formula: `SUM(${noun}_pieces.stock) - SUM(${noun}_pieces.length)`,
     },
   ]
 }

@@ -5,14 +5,14 @@ import { practice } from "../sources-frame.ts"
 import { STEP_RULE, TREAD_IRC } from "../sources-walk.ts"
 
 /**
- * What the steps at the two ends of a walk are made of, where steps were chosen.
+ * What the steps at the sides of a walk are made of, where steps were chosen.
  *
- * Needs: the heights with climbs, access_high_end, access_low_end, board_row_length.
+ * Needs: the heights with climbs, board_row_length.
  */
 export const steps: Section = {
   id: "steps",
   title: "Steps",
-  says: "Treads and the timbers that carry them, at the ends where people climb steps.",
+  says: "Treads and the timbers that carry them, at the sides where people climb steps.",
   entries: [
     {
       kind: "input",
@@ -81,31 +81,31 @@ export const steps: Section = {
     {
       kind: "table",
       name: "flights",
-      label: "The two ends",
-      why: "What steps at each end come to; nothing is counted where none are wanted.",
+      label: "Each side",
+      why: "What steps at each side come to; nothing is counted where none are wanted.",
       sources: [GEOMETRY],
-      rows: { kind: "formula", formula: "2" },
+      rows: { kind: "formula", formula: "4" },
       columns: [
         {
           name: "end",
-          label: "End",
-          why: "The higher ground first.",
+          label: "Side",
+          why: "The higher end first.",
           sources: [GEOMETRY],
           measure: "text",
-          formula: 'IF(ROW() = 1; "high end"; "low end")',
+          formula: "INDEX(climbs.end; ROW())",
         },
         {
           name: "wanted",
           label: "Steps here?",
-          why: "As chosen with the ramps.",
+          why: "As chosen with the ramps and the heights.",
           sources: [USER],
           measure: "yes_no",
-          formula: 'IF(ROW() = 1; access_high_end; access_low_end) = "steps"',
+          formula: "INDEX(climbs.steps; ROW())",
         },
         {
           name: "rise",
           label: "Rise",
-          why: "From the ground at the middle of the end to the surface.",
+          why: "From the ground at the middle of the side to the surface.",
           sources: [GEOMETRY],
           measure: "length",
           formula: "INDEX(climbs.rise; ROW())",
@@ -124,7 +124,7 @@ export const steps: Section = {
           why: "The surface of the walk itself is the last tread.",
           sources: [GEOMETRY],
           measure: "count",
-          formula: "IF(wanted; INDEX(climbs.treads; ROW()); 0)",
+          formula: "INDEX(climbs.treads; ROW())",
         },
         {
           name: "run",
@@ -199,11 +199,12 @@ export const steps: Section = {
       columns: [
         {
           name: "flight",
-          label: "End",
-          why: "1: the high end. 2: the low end.",
+          label: "Flight",
+          why: "1: the high end. 2: the low end. 3 and 4: the long sides.",
           sources: [GEOMETRY],
           measure: "count",
-          formula: "IF(ROW() <= INDEX(flights.carriages; 1); 1; 2)",
+          formula:
+            "1 + IF(ROW() > INDEX(flights.carriages; 1); 1; 0) + IF(ROW() > INDEX(flights.carriages; 1) + INDEX(flights.carriages; 2); 1; 0) + IF(ROW() > SUM(flights.carriages) - INDEX(flights.carriages; 4); 1; 0)",
         },
         {
           name: "length",

@@ -212,8 +212,6 @@ export const stringerJoints: Section = adapt(
     ],
   },
   {
-    // The cutting plan shares out the boards of all members together, so what these pieces alone would take is not bought.
-    without: ["stringer_bought_length", "stringer_offcut_length"],
     labels: { "stringer_pieces.stock": "Comes out of" },
     whys: {
       stringer_pieces: "What to cut for each line.",

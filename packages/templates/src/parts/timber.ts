@@ -91,6 +91,15 @@ export function timberOf(members: readonly TimberMember[]): Section {
             why: "How many alike.",
             sources: [GEOMETRY],
           },
+          {
+            name: "volume",
+            label: "Wood",
+            measure: "volume",
+            formula:
+              "count * length * INDEX(dressed_sizes.thickness; MATCH(size; dressed_sizes.nominal; 0)) * INDEX(dressed_sizes.depth; MATCH(size; dressed_sizes.nominal; 0))",
+            why: "By the real size.",
+            sources: [PS_20],
+          },
         ],
       },
       {
@@ -290,8 +299,8 @@ export function timberOf(members: readonly TimberMember[]): Section {
   }
 }
 
-/** The members of a platform of joists on skids under sheets, with edge boards. */
-export const PLATFORM_MEMBERS: readonly TimberMember[] = [
+/** The members of a frame of joists on skids under sheets. */
+export const FRAME_MEMBERS: readonly TimberMember[] = [
   { part: "skid", size: "skid_size", lengths: "skid_pieces.length", stock: { board: "skid_pieces.stock" } },
   { part: "joist", size: "joist_size", lengths: "joists.length", stock: { list: "joist_stock" } },
   { part: "rim", size: "rim_size", lengths: "rim_pieces.length", stock: { list: "rim_stock" } },
@@ -303,6 +312,11 @@ export const PLATFORM_MEMBERS: readonly TimberMember[] = [
     stock: { list: "blocking_stock" },
     times: "blocking_rows",
   },
+]
+
+/** The same frame with edge boards. */
+export const PLATFORM_MEMBERS: readonly TimberMember[] = [
+  ...FRAME_MEMBERS,
   {
     part: "edge board",
     size: "edge_board_size",

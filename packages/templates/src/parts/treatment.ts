@@ -142,6 +142,14 @@ function columnsOf(members: readonly TreatedMember[]): readonly Column[] {
       sources: AC236,
     },
     {
+      name: "wants",
+      label: "What to buy",
+      measure: "text",
+      formula: 'class_needed & " or better for the " & member & ": " & because',
+      why: "The class, the timber and the reason in one line.",
+      sources: AC236,
+    },
+    {
       name: "class_entered",
       label: "Use class bought",
       measure: "text",
@@ -323,38 +331,11 @@ const checks: readonly Entry[] = [
   },
   {
     kind: "formula",
-    name: "treatment_members",
-    label: "Kinds of timber",
-    measure: "count",
-    formula: "COUNT(treated_members.enough)",
-    why: "All of them have to be right.",
-    sources: [ARITHMETIC],
-  },
-  {
-    kind: "formula",
     name: "treatment_short",
     label: "First timber with too weak a class",
     measure: "text",
-    formula: 'IFERROR(INDEX(treated_members.member; MATCH(0; treated_members.enough; 0)); "none")',
+    formula: 'IFERROR(INDEX(treated_members.wants; MATCH(0; treated_members.enough; 0)); "none")',
     why: "Change this one first.",
-    sources: [ARITHMETIC],
-  },
-  {
-    kind: "formula",
-    name: "treatment_short_needs",
-    label: "Class that it needs",
-    measure: "text",
-    formula: 'IFERROR(INDEX(treated_members.class_needed; MATCH(0; treated_members.enough; 0)); "none")',
-    why: "From the table.",
-    sources: [GROUND_CONTACT],
-  },
-  {
-    kind: "formula",
-    name: "treatment_short_because",
-    label: "Because",
-    measure: "text",
-    formula: 'IFERROR(INDEX(treated_members.because; MATCH(0; treated_members.enough; 0)); "none")',
-    why: "From the table.",
     sources: [GROUND_CONTACT],
   },
   {
@@ -363,16 +344,14 @@ const checks: readonly Entry[] = [
     label: "Every timber in the class that it needs",
     measure: "count",
     demand: "SUM(treated_members.enough)",
-    limit: "treatment_members",
+    limit: "COUNT(treated_members.enough)",
     sense: "at_least",
     why: "One weak row of timber lets the rest down. The clearance is not the only case: what cannot be replaced needs the better class too.",
     sources: [GROUND_CONTACT, UC4A, UC4B],
     cautions: [
       "The treater's tag, the local code and the inspector decide. Where they ask for more, they are right.",
     ],
-    advice: [
-      "Buy {treatment_short_needs} or better for the {treatment_short}: {treatment_short_because}. Or change what makes it so: more clearance, a dry place, air below.",
-    ],
+    advice: ["Buy {treatment_short}. Or change what makes it so: more clearance, a dry place, air below."],
   },
 ]
 

@@ -69,10 +69,11 @@ export const padLoads: Section = {
       kind: "formula",
       name: "skid_width_for_soil",
       label: "Width of floor that one skid may carry",
-      why: "With this skid, this soil and these loads.",
+      why: "With this skid, this soil and these loads. Where nothing is carried, the whole width.",
       sources: [STATICS],
       measure: "length",
-      formula: "soil_bearing * skid_thickness / (live_load + dead_load)",
+      formula:
+        "IF(live_load + dead_load = 0; platform_width; soil_bearing * skid_thickness / (live_load + dead_load))",
     },
     {
       kind: "formula",

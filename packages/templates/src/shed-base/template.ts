@@ -15,13 +15,14 @@ import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
+import { JOINT_SLABS, SHEETS, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { sheetScrews } from "../parts/sheet-screws.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
 import { stonePad, stonePadColumns } from "../parts/stone-pad.ts"
-import { timberOf } from "../parts/timber.ts"
+import { FRAME_MEMBERS, timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import { turfOff } from "../parts/turf.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
@@ -84,29 +85,7 @@ export const shedBase: Definition = {
     blocking,
     sheets,
     fixingsOf([skidCrossings, joistEnds, blockingEnds, rimJointBlocks, sheetScrews]),
-    timberOf([
-      {
-        part: "skid",
-        size: "skid_size",
-        lengths: "skid_pieces.length",
-        stock: { board: "skid_pieces.stock" },
-      },
-      { part: "joist", size: "joist_size", lengths: "joists.length", stock: { list: "joist_stock" } },
-      { part: "rim", size: "rim_size", lengths: "rim_pieces.length", stock: { list: "rim_stock" } },
-      {
-        part: "rim block",
-        size: "rim_size",
-        lengths: "rim_blocks.length",
-        stock: { list: "blocking_stock" },
-      },
-      {
-        part: "blocking",
-        size: "joist_size",
-        lengths: "blocking.length",
-        stock: { list: "blocking_stock" },
-        times: "blocking_rows",
-      },
-    ]),
+    timberOf(FRAME_MEMBERS),
     treatmentOf(
       [
         {
@@ -135,7 +114,7 @@ export const shedBase: Definition = {
     ),
     pricesOf([...SHED_JOB.things, ...consumablesBought(SHED_JOB.consumables)]),
     woodWithoutBoards,
-    massesOf(SHED_THINGS),
+    massesOf(SHED_THINGS, FRAME_MEMBERS, [SHEETS, JOINT_SLABS, STONE]),
     haulage,
     layers,
     drainage,

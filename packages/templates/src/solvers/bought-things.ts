@@ -11,8 +11,11 @@ export interface BoughtThing {
   readonly unit: string
   /** Name of the entry that holds the packs, and what a pack is called: "box". */
   readonly packs?: { readonly count: string; readonly unit: string }
-  /** Names of the entries that hold the mass of one, and of all, where they are known without the user's table. */
-  readonly mass?: { readonly one: string; readonly all: string }
+  /**
+   * Where the mass is known without the user's table: names of the entries that hold that of one and of all, or the
+   * row of `member_masses` whose heaviest piece is one of them.
+   */
+  readonly mass?: { readonly one: string; readonly all: string } | { readonly role: string }
 }
 
 /** The columns that timber to buy is read from; a row is one size and length. */

@@ -33,7 +33,7 @@ interface Priced {
 
 /**
  * Everything to buy with the user's prices, one thing a row: item, length, quantity, unit, packs, bought, price_unit,
- * price. A thing without a price is listed all the same, with a price of nothing, and named in the report; what stops
+ * price. The length is that of timber, nothing for other things. A thing without a price is listed all the same, with a price of nothing, and named in the report; what stops
  * a price from being used is `unmet`.
  */
 export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGiven) => Solution {
@@ -76,7 +76,7 @@ export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGive
         if (bought === undefined) return undefined
         return { ...plain, bought, price_unit: row.unit, price: row.value }
       }
-      return { item: size, length: lengthInWords(length), packs: 0, ...priced(label, found, read, plain) }
+      return { item: size, length, packs: 0, ...priced(label, found, read, plain) }
     })
 
     const others = things.flatMap((thing) => {
@@ -92,7 +92,7 @@ export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGive
         return { quantity, unit: row.unit, bought: quantity, price_unit: row.unit, price: row.value }
       }
       const found = prices.filter(({ item }) => sameItem(item, thing.item))
-      return [{ item: thing.item, length: "", packs, ...priced(thing.item, found, read, plain) }]
+      return [{ item: thing.item, length: 0, packs, ...priced(thing.item, found, read, plain) }]
     })
     return { rows: [...timber, ...others], report: { method: methodOf(without), unmet: faults } }
   }

@@ -8,22 +8,40 @@ import {
   TIMBER_READS,
   timberBought,
 } from "./bought-things.ts"
-import { lengthInWords } from "./length-in-words.ts"
 
 /** The names that a list of what is hauled is worked from. */
 export function haulListReads(things: readonly BoughtThing[]): readonly string[] {
   const names = things.flatMap(({ quantity, mass }) => [
     ...namesOf(quantity),
-    ...(mass === undefined ? [] : [mass.one, mass.all]),
+    ...(mass === undefined ? [] : "role" in mass ? ROLE_READS : [mass.one, mass.all]),
   ])
-  return [...TIMBER_READS, "timber_weights.as_bought", ...names, "masses.item", "masses.unit", "masses.mass"]
+  return [
+    ...new Set([
+      ...TIMBER_READS,
+      "timber_weights.as_bought",
+      ...names,
+      "masses.item",
+      "masses.unit",
+      "masses.mass",
+    ]),
+  ]
+}
+
+const ROLE_READS = ["member_masses.role", "member_masses.heaviest"] as const
+
+/** The mass of one and of all of a thing that is known without the user's table. */
+function known(given: SolverGiven, mass: NonNullable<BoughtThing["mass"]>, held: number) {
+  if (!("role" in mass)) return { one: given.number(mass.one), mass: given.number(mass.all) }
+  const [roles, heaviest] = ROLE_READS
+  const one = Number(given.column(heaviest)[given.column(roles).indexOf(mass.role)] ?? 0)
+  return { one, mass: one * held }
 }
 
 const YOURS = "your table"
 const BY_DENSITY = "density and size"
 
 /**
- * What has a weight, one thing a row: item, length, quantity, unit, one, mass, from. `one` is the mass of a single
+ * What has a weight, one thing a row: item, length, quantity, unit, one, mass, from. The length is that of timber, nothing for other things; `one` is the mass of a single
  * piece, and nothing for what is not counted by the piece. The user's masses come first; then what size and
  * density say. What has neither is named in the report and not weighed.
  */
@@ -55,7 +73,7 @@ export function solveHaulList(things: readonly BoughtThing[]): (given: SolverGiv
       const from = yours === undefined ? BY_DENSITY : YOURS
       return {
         item: size,
-        length: lengthInWords(length),
+        length,
         quantity: count,
         unit: "each",
         one,
@@ -68,11 +86,10 @@ export function solveHaulList(things: readonly BoughtThing[]): (given: SolverGiv
       const held = heldOf(given, quantity)
       if (held <= 0) return []
       const counted = measure === "count"
-      const row = { item, length: "", quantity: inUnit(held, unit, measure) ?? held, unit }
+      const row = { item, length: 0, quantity: inUnit(held, unit, measure) ?? held, unit }
       const yours = byUser(item, (typed) => inUnit(held, typed, measure))
       if (yours !== undefined) return [{ ...row, one: counted ? yours / held : 0, mass: yours, from: YOURS }]
-      if (mass !== undefined)
-        return [{ ...row, one: given.number(mass.one), mass: given.number(mass.all), from: BY_DENSITY }]
+      if (mass !== undefined) return [{ ...row, ...known(given, mass, held), from: BY_DENSITY }]
       unweighed.push(item)
       return []
     })

@@ -14,6 +14,8 @@ export interface TimberMember {
   readonly stock: { readonly list: string } | { readonly board: string }
   /** How often every piece of the column is wanted; absent: once. */
   readonly times?: string
+  /** Bought, but not built in. */
+  readonly spare?: true
 }
 
 /** The names that a plan of these members is worked from. */

@@ -47,9 +47,18 @@ describe("steps", () => {
   test("14 in at the low end: two risers of 7 in, one tread, the walk itself the last (IRC R311.7: 7 3/4 in)", () => {
     expect(level.number("risers_low_end")).toBe(2)
     expect(level.inches("riser_height_low_end")).toBeCloseTo(7, 9)
-    expect(level.column("flights.treads")).toEqual([0, 1])
+    expect(level.column("flights.treads")).toEqual([0, 1, 0, 0])
     expect(level.column("step_boards.length")).toHaveLength(2)
     expect(level.column("step_carriage_pieces.length")).toHaveLength(4)
+  })
+
+  test("steps at a long side as well: its treads and carriages are counted", () => {
+    const sides = walk({ steps_other_side: "yes", riser_limit: "4 in" })
+    const treads = sides.column("flights.treads").map(Number)
+    expect(treads[0]).toBe(0)
+    const risers = sides.columnInches("climbs.rise").map((rise) => Math.ceil(rise / 4 - 1e-6))
+    expect(treads.slice(1)).toEqual([(risers[1] ?? 0) - 1, 0, (risers[3] ?? 0) - 1])
+    expect(sides.column("step_carriage_pieces.flight").map(Number)).toEqual([2, 2, 2, 2, 4, 4, 4, 4])
   })
 
   test("a step of one riser needs no tread and no carriage", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest"
 import { adapt } from "../../src/adapt.ts"
 import { blocks } from "../../src/parts/blocks.ts"
+import { skidLayout } from "../../src/parts/skids.ts"
 import { supportLayout } from "../../src/parts/supports.ts"
 
 describe("a template's variant of a part", () => {
@@ -34,7 +35,26 @@ describe("a template's variant of a part", () => {
     expect(table.columns.find((column) => column.name === "dig")?.label).toBe("Dig")
   })
 
+  test("takes another range, other choices and other advice", () => {
+    const slabs = adapt(blocks, {
+      least: { block_height: "1/2 in" },
+      most: { block_height: "3 in" },
+      advice: { stack_height_check: ["Lay larger slabs."] },
+    })
+    const named = (name: string) => slabs.entries.find((entry) => entry.name === name)
+    expect(named("block_height")).toMatchObject({ least: "1/2 in", most: "3 in", default: "4 in" })
+    expect(named("stack_height_check")).toMatchObject({ advice: ["Lay larger slabs."] })
+    const skids = adapt(skidLayout, { choices: { skid_size: ["4x4", "4x6"] } })
+    expect(skids.entries.find((entry) => entry.name === "skid_size")).toMatchObject({
+      choices: ["4x4", "4x6"],
+    })
+  })
+
   test("refuses what the part does not have, by name", () => {
+    expect(() => adapt(blocks, { least: { slab_height: "1 in" } })).toThrow(/least value for slab_height/)
+    expect(() => adapt(blocks, { most: { block_count: "3" } })).toThrow(/greatest value for block_count/)
+    expect(() => adapt(blocks, { choices: { block_height: ["1 in"] } })).toThrow(/choices for block_height/)
+    expect(() => adapt(blocks, { advice: { block_height: ["Dig."] } })).toThrow(/advice for block_height/)
     expect(() => adapt(blocks, { labels: { slab_count: "Slabs" } })).toThrow(/"blocks".*label for slab_count/)
     expect(() => adapt(blocks, { defaults: { block_count: "3" } })).toThrow(/default for block_count/)
     expect(() => adapt(blocks, { without: ["supports"] })).toThrow(/left-out entry for supports/)

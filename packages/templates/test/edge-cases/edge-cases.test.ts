@@ -217,14 +217,26 @@ describe.each(TEMPLATES.map((definition) => [definition.id, definition] as const
     expect(told).toBeGreaterThan(0)
   })
 
+  test("nothing on it and no weight of its own: no load, and a spacing that the soil does not limit", () => {
+    const book = opened(definition, { live_load: "0 psf", dead_load: "0 psf" })
+    const value = (name: string): number => Number(book.entry(name).reading?.value)
+    expect(value("platform_load")).toBe(0)
+    const whole = [
+      ["support_spacing_for_soil", "platform_length"],
+      ["sleeper_spacing_for_soil", "platform_length"],
+      ["skid_width_for_soil", "platform_width"],
+    ] as const
+    const given = whole.filter(([name]) => has(definition, name))
+    expect(given).toHaveLength(1)
+    for (const [name, size] of given) expect(value(name)).toBeCloseTo(value(size), 9)
+  })
+
   // Length and width keep their defaults: the finest of everything on the largest platform is a matter of patience.
   test.each(["least", "most"] as const)("everything but the size at its %s", (side) => {
     const { book } = openBook(definition)
     const extremes = inputsOf(definition).flatMap((entry) => {
       const text = entry[side]
-      // No load at all is no platform: the spacing that the soil allows is then without end.
-      const weightless = side === "least" && entry.name.endsWith("_load")
-      return text === undefined || entry.list === true || weightless || /^platform_/.test(entry.name)
+      return text === undefined || entry.list === true || /^platform_/.test(entry.name)
         ? []
         : [[entry.name, text]]
     })

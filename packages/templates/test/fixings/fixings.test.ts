@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest"
 import { fixingsOf } from "../../src/parts/fixings.ts"
 import { rowChoice } from "../../src/parts/row-choice.ts"
-import { column, columnInches, inches, number, platform } from "../parts-frame/platform.ts"
+import { column, columnInches, number, platform } from "../parts-frame/platform.ts"
 
 function row(book: ReturnType<typeof platform>, joint: string): number {
   const at = column(book, "fixings.joint").indexOf(joint)
@@ -68,8 +68,9 @@ describe("lengths", () => {
   })
 
   test("frame screws are as long as the thickest piece they go through wants", () => {
-    expect(inches(platform(), "frame_screw_length_least")).toBeCloseTo(3, 9)
-    expect(inches(platform({ edge_board_size: "2x8" }), "frame_screw_length_least")).toBeCloseTo(3, 9)
+    const frame = column(platform(), "screw_kinds.screw").indexOf("frame screws")
+    expect(columnInches(platform(), "screw_kinds.least")[frame]).toBeCloseTo(3, 9)
+    expect(columnInches(platform({ edge_board_size: "2x8" }), "screw_kinds.least")[frame]).toBeCloseTo(3, 9)
   })
 })
 

@@ -1,4 +1,6 @@
+import { openBook } from "@pegbook/engine"
 import { describe, expect, test } from "vitest"
+import { greenhouseFloor } from "../../src/greenhouse-floor/template.ts"
 import { floor } from "./floor.ts"
 
 const opened = floor()
@@ -124,5 +126,18 @@ test("the same floor entered in millimetres and in inches gives the same answers
       b.readings?.map((one) => one?.value),
       name,
     ).toEqual(a.readings?.map((one) => one?.value))
+  }
+})
+
+test("lists give the lengths of timber as lengths, in metric here and in feet where feet are shown", () => {
+  const { book } = openBook(greenhouseFloor)
+  const imperial = openBook(greenhouseFloor, { unitSystem: "us" }).book
+  for (const list of ["buy_list", "haul_list"]) {
+    const rows = book.entry(`${list}.item`).readings?.map((reading) => reading?.value) ?? []
+    const row = rows.indexOf("100x100")
+    const reading = book.entry(`${list}.length`).readings?.[row]
+    expect(reading?.value, list).toBeCloseTo(6, 9)
+    expect(reading?.text, list).toBe("6,000 mm")
+    expect(imperial.entry(`${list}.length`).readings?.[row]?.text, list).toMatch(/^19' 8/)
   }
 })

@@ -6,7 +6,6 @@ import { fabric } from "../../src/parts/fabric.ts"
 import { footings } from "../../src/parts/footings.ts"
 import { houseRules } from "../../src/parts/house-rules.ts"
 import { ground, size } from "../../src/parts/site.ts"
-import { stoneStripsUnder } from "../../src/parts/stone-strips.ts"
 import { turfOff } from "../../src/parts/turf.ts"
 import { givens, readOf } from "./workbook.ts"
 
@@ -171,67 +170,6 @@ describe("slope", () => {
     ])
     expect(read.number("ground_steepness")).toBeCloseTo(0.03054, 5)
     expect(read.columnInches("level_neighbours.apart")[0]).toBeCloseTo(98.234, 3)
-  })
-})
-
-describe("strips of stone", () => {
-  const strips = definition(
-    size,
-    ground,
-    stoneStripsUnder({ nouns: "skids", table: "lines", count: "line_count" }),
-    givens({
-      line_count: ["count", "2"],
-      stone_margin: ["length", "0 in"],
-      strip_depth: ["length", "3 ft"],
-      underside_level: ["length", "2 ft"],
-    }),
-    {
-      id: "lines",
-      title: "Lines",
-      says: "Of the test.",
-      entries: [
-        {
-          kind: "table",
-          name: "lines",
-          label: "Of the test",
-          why: "Of the test.",
-          sources: [],
-          rows: { kind: "formula", formula: "line_count" },
-          columns: [
-            {
-              name: "y",
-              label: "Of the test",
-              why: "Of the test.",
-              sources: [],
-              measure: "length",
-              formula: "platform_width * ROW() / 3",
-            },
-          ],
-        },
-      ],
-    },
-  )
-
-  /** m-037: end areas of 50 and 150 sq ft, 50 ft apart: 5,000 cu ft. Here two strips of 5 ft, 5 and 15 ft deep at the ends. */
-  test("average end area", () => {
-    const read = readOf(strips, {
-      platform_length: "50 ft",
-      ground_fall_length: "10 ft",
-      ground_fall_width: "0 in",
-      stone_bed_width: "5 ft",
-    })
-    expect(read.cubicFeet("stone_in_place")).toBeCloseTo(5000, 6)
-    expect(read.inches("stone_edge_height_max") / 12).toBeCloseTo(12, 9)
-    expect(read.inches("least_dig")).toBeCloseTo(36, 9)
-  })
-
-  test("stone less dig is what stands above the ground", () => {
-    const read = readOf(strips, { underside_level: "1 in", strip_depth: "4 in", stone_bed_thickness: "6 in" })
-    const above = read.columnInches("strip_stations.ground").map((level) => 1 - level)
-    const [dig, stone] = [read.columnInches("strip_stations.dig"), read.columnInches("strip_stations.stone")]
-    for (const [index, height] of above.entries()) {
-      expect((stone[index] ?? 0) - (dig[index] ?? 0)).toBeCloseTo(height, 6)
-    }
   })
 })
 

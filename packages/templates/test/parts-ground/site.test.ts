@@ -80,6 +80,43 @@ describe("size and heights", () => {
     expect(read.inches("height_above_ground")).toBeCloseTo(read.inches("top_height") + 12, 6)
   })
 
+  // Level along, 24 in down across: an end is 12 in lower at its middle than at its high corner, 24 in at its low one.
+  test("every side has a drop, a rise at its middle and alike steps of its own", () => {
+    const chosen = { steps_low_end: "no", steps_other_side: "yes", riser_limit: "8 in" }
+    const read = workbook({ ground_fall_length: "0 in", ground_fall_width: "24 in", ...chosen })
+    const top = read.inches("top_height")
+    const rises = [top + 12, top + 12, top, top + 24]
+    const near = (values: readonly number[]) => values.map((value) => expect.closeTo(value, 6))
+    const said = (name: string) => read.book.entry(name).readings?.map((reading) => reading?.value)
+    expect(said("climbs.end")).toEqual(["high end", "low end", "first long side", "other long side"])
+    expect(read.column("climbs.side").slice(2)).toEqual([1, 3])
+    expect(read.columnInches("climbs.rise")).toEqual(near(rises))
+    expect(read.columnInches("climbs.drop")).toEqual(near([top + 24, top + 24, top, top + 24]))
+    const risers = rises.map((rise) => Math.ceil(rise / 8))
+    expect(read.column("climbs.risers")).toEqual(risers)
+    expect(read.columnInches("climbs.riser_height")).toEqual(
+      near(rises.map((rise, at) => rise / (risers[at] ?? 0))),
+    )
+    expect(read.column("climbs.treads")).toEqual([(risers[0] ?? 0) - 1, 0, 0, (risers[3] ?? 0) - 1])
+    expect(said("climbs.within")).toEqual([
+      (top + 24) / (risers[0] ?? 0) <= 8,
+      (top + 24) / (risers[1] ?? 0) <= 8,
+      true,
+      true,
+    ])
+  })
+
+  // The ground is surveyed with a hole beside the middle of the first long side: only that side drops into it.
+  test("the worst station of a side is found between its corners", () => {
+    const corners = [point(0, 0, 0), point(20, 0, 0), point(0, 12, 0), point(20, 12, 0)]
+    const read = workbook({}, [...corners, point(10, 0, -1), point(10, 6, 0)])
+    const top = read.inches("top_height")
+    const [first = Number.NaN, ...others] = read.columnInches("side_drops.drop")
+    expect(first).toBeCloseTo(top + 12, 6)
+    for (const drop of others) expect(drop).toBeCloseTo(top, 6)
+    expect(read.columnInches("side_drops.x")[0]).toBeCloseTo(120, 6)
+  })
+
   test("the drop for a guard reaches past the low corner, straight downhill", () => {
     const read = workbook({ ground_fall_length: "20 in", ground_fall_width: "0 in", guard_reach: "36 in" })
     expect(read.inches("drop_within_reach") - read.inches("height_above_ground")).toBeCloseTo(

@@ -59,8 +59,12 @@ export const fixingsAndTreatment: readonly PublishedValue[] = [
   published("d-051", "How-to article on deck screws, screws at a joist", "C", "screws_per_crossing", "2", {
     template: "ground-level-deck",
   }),
-  published("d-052", "The same article's rule by area", "C", "screw_rule_count", "350"),
-  published("d-052", "The same article's rule by area", "C", "screw_rule_area", "100 ft2"),
+  published("d-052", "The same article's rule by area", "C", "screw_rules.screws", "350", {
+    row: ["screw_rules.rule", "for deck boards"],
+  }),
+  published("d-052", "The same article's rule by area", "C", "screw_rules.area", "100 ft2", {
+    row: ["screw_rules.rule", "for deck boards"],
+  }),
   published(
     "d-052",
     "The same article's own deck of 10 by 10 ft, counted: 22 boards, 9 joists, 2 screws",
@@ -79,7 +83,8 @@ export const fixingsAndTreatment: readonly PublishedValue[] = [
       note: "The article's rule says 350: it leaves out the end joist.",
     },
   ),
-  published("d-063", "Trade habit, 5/4 boards", "M", "screw_length_least", "2.5 in", {
+  published("d-063", "Trade habit, 5/4 boards", "M", "screw_kinds.least", "2.5 in", {
+    row: ["screw_kinds.screw", "surface screws"],
     template: "ground-level-deck",
   }),
   published(
@@ -142,16 +147,30 @@ export const fixingsAndTreatment: readonly PublishedValue[] = [
   published("e-006", "AWPA retention, CCA UC4B", "M", "treatment_retentions.heavy_duty", "0.6 lb/ft3", {
     row: ["treatment_retentions.treatment", "chromated copper arsenate (CCA)"],
   }),
-  published("e-007", "AWPA M4 2008, copper in the field preservative", "B", "preservative_copper", "2 %"),
+  published(
+    "e-007",
+    "AWPA M4 2008, copper in the field preservative",
+    "B",
+    "field_preservatives.copper",
+    "2 %",
+    {
+      row: ["field_preservatives.preservative", "copper naphthenate"],
+    },
+  ),
+  published("e-007", "The same, where 2 % is not to be had", "B", "field_preservatives.copper", "1 %", {
+    row: ["field_preservatives.preservative", "copper naphthenate, where the stronger is not to be had"],
+  }),
   published(
     "e-010",
     "Permit sheet of a preservative, rough wood",
     "B",
-    "preservative_covers_rough",
+    "preservative_coverage.covers",
     "100 ft2",
+    { row: ["preservative_coverage.wood", "rough, and end grain"] },
   ),
-  published("e-010", "The same sheet, per litre", "B", "preservative_covers_rough", 2500, {
-    over: "preservative_measure",
+  published("e-010", "The same sheet, per litre", "B", "preservative_coverage.covers", 2500, {
+    row: ["preservative_coverage.wood", "rough, and end grain"],
+    over: "preservative_coverage.measure",
     within: 0.02,
   }),
   published("e-010", "The same sheet, coats", "B", "preservative_coats", "2"),
@@ -159,15 +178,25 @@ export const fixingsAndTreatment: readonly PublishedValue[] = [
     "e-012",
     "Questions and answers of a preservative's maker",
     "C",
-    "preservative_covers_smooth",
+    "preservative_coverage.covers",
     "200 ft2",
+    { row: ["preservative_coverage.wood", "smooth"] },
   ),
-  published("e-012", "The same page, square metres a gallon", "C", "preservative_covers_smooth", "18.6 m2", {
-    within: 0.002,
-    note: "Printed as 18.6 m3: an area is meant.",
-  }),
-  published("e-012", "The same page, per litre", "C", "preservative_covers_smooth", 4900, {
-    over: "preservative_measure",
+  published(
+    "e-012",
+    "The same page, square metres a gallon",
+    "C",
+    "preservative_coverage.covers",
+    "18.6 m2",
+    {
+      row: ["preservative_coverage.wood", "smooth"],
+      within: 0.002,
+      note: "Printed as 18.6 m3: an area is meant.",
+    },
+  ),
+  published("e-012", "The same page, per litre", "C", "preservative_coverage.covers", 4900, {
+    row: ["preservative_coverage.wood", "smooth"],
+    over: "preservative_coverage.measure",
     within: 0.01,
   }),
 ]

@@ -13,7 +13,7 @@ export interface PublishedValue {
   readonly value: string | number
   /** The value of a column in the row in which another column says this. */
   readonly row?: readonly [column: string, is: string]
-  /** The entry is divided by this one first. */
+  /** The entry is divided by this one first; of a column, by this column in the same row. */
   readonly over?: string
   /** Absent: the first template that has the entry. */
   readonly template?: string

@@ -59,18 +59,19 @@ function reading<T>(value: PublishedValue, read: (book: Book) => T): T {
   return result
 }
 
-function found(book: Book, value: PublishedValue): number | string | boolean | undefined {
-  const { entry, row, over } = value
+function found(book: Book, expected: PublishedValue): number | string | boolean | undefined {
+  const { entry, row, over } = expected
   if (row === undefined) {
     const { reading } = book.entry(entry)
     if (over === undefined) return reading?.value
     return Number(reading?.value) / Number(book.entry(over).reading?.value)
   }
   const [column, is] = row
-  const wanted = published(is, measureOf(templateOf(value), column) ?? "text")
+  const wanted = published(is, measureOf(templateOf(expected), column) ?? "text")
   const at = (book.entry(column).readings ?? []).findIndex((reading) => reading?.value === wanted)
-  if (at < 0) throw new Error(`${value.record}: no row where ${column} is ${is}`)
-  return book.entry(entry).readings?.[at]?.value
+  if (at < 0) throw new Error(`${expected.record}: no row where ${column} is ${is}`)
+  const value = book.entry(entry).readings?.[at]?.value
+  return over === undefined ? value : Number(value) / Number(book.entry(over).readings?.[at]?.value)
 }
 
 let reproduced = 0

@@ -176,11 +176,19 @@ export const timberAndSurface: readonly PublishedValue[] = [
     within: 0.001,
   }),
   published("i-019", "Netting habit, mesh for a 40 mm ball", "M", "net_mesh_most", "30 mm"),
-  published("j-001", "Laws of table tennis", "B", "table_length", "2.74 m"),
-  published("j-001", "Laws of table tennis", "B", "table_width", "1.525 m"),
+  published("j-001", "Laws of table tennis", "B", "game_room.length", "2.74 m", {
+    row: ["game_room.what", "table"],
+  }),
+  published("j-001", "Laws of table tennis", "B", "game_room.width", "1.525 m", {
+    row: ["game_room.what", "table"],
+  }),
   published("j-001", "Laws of table tennis", "B", "table_height", "0.76 m"),
-  published("j-007", "Playing area for recreation", "C", "recreation_length", "8.5 m"),
-  published("j-007", "Playing area for recreation", "C", "recreation_width", "4.12 m"),
+  published("j-007", "Playing area for recreation", "C", "game_room.length", "8.5 m", {
+    row: ["game_room.what", "playing area for recreation"],
+  }),
+  published("j-007", "Playing area for recreation", "C", "game_room.width", "4.12 m", {
+    row: ["game_room.what", "playing area for recreation"],
+  }),
   published("j-009", "Equipment rules, ball", "M", "ball_diameter", "40 mm"),
   published(
     "deck_joist_spans",

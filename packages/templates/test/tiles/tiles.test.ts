@@ -43,7 +43,7 @@ describe("where the laying starts", () => {
           tile_margin: "0 in",
           tile_start: start,
         })
-        const whole = number(book, "tile_columns_whole")
+        const [whole = 0] = column(book, "tile_directions.whole").map(Number)
         const cuts = columnInches(book, "tile_edges.cut")
         expect(whole * (tile / 16) + (cuts[0] ?? 0) + (cuts[1] ?? 0)).toBeCloseTo(length / 16, 5)
         const rows = columnInches(book, "tile_rows.width").reduce((sum, one) => sum + one, 0)
@@ -69,7 +69,7 @@ describe("warm and cold", () => {
     const grown = 228 * 121e-6 * (75 / 1.8)
     const shrunk = 228 * 121e-6 * (65 / 1.8)
     expect(inches(book, "tile_growth_length")).toBeCloseTo(grown, 9)
-    expect(inches(book, "tile_shrink_length")).toBeCloseTo(shrunk, 9)
+    expect(Number(column(book, "tile_directions.shrink")[0]) / 0.0254).toBeCloseTo(shrunk, 9)
     expect(columnInches(book, "tile_edges.gap_laid")).toEqual([6, 6, 6, 6])
     expect(columnInches(book, "tile_edges.gap_hot")[0]).toBeCloseTo(6 - grown / 2, 5)
     expect(columnInches(book, "tile_edges.gap_cold")[1]).toBeCloseTo(6 + shrunk / 2, 5)

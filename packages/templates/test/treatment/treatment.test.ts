@@ -92,11 +92,12 @@ describe("cut ends", () => {
   // would be no area at all, and 18.6 m2 a gallon is the 4.9 m2 a litre of the record. Rough wood 2.5 m2 a litre (e-010).
   test("the coverage in metric, and the unit that the page misprints", () => {
     const book = platform()
-    const smooth = number(book, "preservative_covers_smooth")
-    const gallon = number(book, "preservative_measure")
+    expect(column(book, "preservative_coverage.wood")).toEqual(["rough, and end grain", "smooth"])
+    const [rough = 0, smooth = 0] = column(book, "preservative_coverage.covers").map(Number)
+    const [gallon = 0] = column(book, "preservative_coverage.measure").map(Number)
     expect(smooth).toBeCloseTo(18.6, 1)
     expect(smooth / (gallon * 1000)).toBeCloseTo(4.9, 1)
-    expect(number(book, "preservative_covers_rough") / (gallon * 1000)).toBeCloseTo(2.5, 1)
+    expect(rough / (gallon * 1000)).toBeCloseTo(2.5, 1)
   })
 
   test("ripped faces are brushed as smooth wood", () => {
