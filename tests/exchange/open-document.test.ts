@@ -27,19 +27,22 @@ function differences(sheets: FileSheets, outcomes: ReadonlyMap<string, Outcome>)
   })
 }
 
-test.each([...TEMPLATES, ...QUICK_TEMPLATES])("every formula of $id comes to the same when others work it out", (definition) => {
-  const sheets = readSheets(writeOpenDocument(openBook(definition).book))
-  const outcomes = recalculate(sheets)
-  const different = differences(sheets, outcomes)
-  const unsupported = [...outcomes.values()].filter(({ kind }) => kind === "not_supported").length
-  const equal = outcomes.size - different.length - unsupported
-  console.log(
-    `${definition.id}: ${outcomes.size} formulas written, ${equal} equal, ${different.length} different, ${unsupported} not supported by the libraries`,
-  )
-  expect(different).toEqual([])
-  // Else the file would hold no formulas, or none that can be read.
-  expect(equal).toBeGreaterThan(30)
-})
+test.each([...TEMPLATES, ...QUICK_TEMPLATES])(
+  "every formula of $id comes to the same when others work it out",
+  (definition) => {
+    const sheets = readSheets(writeOpenDocument(openBook(definition).book))
+    const outcomes = recalculate(sheets)
+    const different = differences(sheets, outcomes)
+    const unsupported = [...outcomes.values()].filter(({ kind }) => kind === "not_supported").length
+    const equal = outcomes.size - different.length - unsupported
+    console.log(
+      `${definition.id}: ${outcomes.size} formulas written, ${equal} equal, ${different.length} different, ${unsupported} not supported by the libraries`,
+    )
+    expect(different).toEqual([])
+    // Else the file would hold no formulas, or none that can be read.
+    expect(equal).toBeGreaterThan(30)
+  },
+)
 
 test("another constant in the file moves what leans on it, and that is noticed", () => {
   const { book } = openBook(demo())

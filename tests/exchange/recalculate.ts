@@ -1,4 +1,4 @@
-import { AVERAGE, COUNT, COUNTIF, IF, INDEX, MATCH, MAX, MIN, ROUNDUP, SUMIF } from "@formulajs/formulajs"
+import { AVERAGE, COUNT, IF, INDEX, MATCH, MAX, MIN, ROUNDUP, SUMIF } from "@formulajs/formulajs"
 import FormulaParser, { type LibraryArgument } from "fast-formula-parser"
 import type { FileCell, FileSheets } from "./spreadsheet-file.ts"
 
@@ -15,13 +15,12 @@ interface Address {
 const REFERENCE = /\[(?:\$'([^']*)')?\.(\$?[A-Z]+\$?\d+)(?::\.(\$?[A-Z]+\$?\d+))?\]/g
 
 /** What the library that reads formulas has not, or gets wrong: it rounds up whole numbers, and loses a reference's sheet. */
-const FROM_THE_OTHER = { AVERAGE, COUNT, COUNTIF, IF, INDEX, MATCH, MAX, MIN, ROUNDUP, SUMIF }
+const FROM_THE_OTHER = { AVERAGE, COUNT, IF, INDEX, MATCH, MAX, MIN, ROUNDUP, SUMIF }
 
 /** Which of its values are ranges. */
 const RANGES: Readonly<Record<string, readonly number[]>> = {
   INDEX: [0],
   MATCH: [1],
-  COUNTIF: [0],
   SUMIF: [0, 2],
 }
 
@@ -41,12 +40,17 @@ function fromTheOther(name: string, other: unknown): (...args: readonly LibraryA
     )
     const fault = values.flat(2).find((value) => value instanceof FormulaError)
     if (fault !== undefined && (name === "MAX" || name === "MIN" || name === "AVERAGE")) return fault
-    const given =
-      name === "MATCH" ? values.map((value) => (Array.isArray(value) ? value.flat() : value)) : values
+    const given = name === "MATCH" ? values.map(asMatchWants) : values
     if (values[0] instanceof FormulaError) return values[0]
     const result = called(...given)
     return result instanceof Error ? FormulaError[ERRORS[result.message] ?? "VALUE"] : result
   }
+}
+
+/** MATCH takes a flat list here, and reads `|` in a text as "or", which no standard asks for. */
+function asMatchWants(value: unknown): unknown {
+  if (Array.isArray(value)) return value.flat().map(asMatchWants)
+  return typeof value === "string" ? value.replaceAll("|", "/") : value
 }
 
 /**
