@@ -3,7 +3,7 @@ import { imports, split } from "./source-text.ts"
 
 /** What a package's source may import, besides its own files. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
-  engine: ["decimal.js", "hyperformula", "zod"],
+  engine: ["decimal.js", "fflate", "hyperformula", "zod"],
   templates: ["@pegbook/engine", "delaunator"],
   ui: ["@pegbook/templates", "@pegbook/engine", "solid-js", "solid-js/web", "solid-js/store", "idb"],
 }
@@ -12,6 +12,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const ONE_DOOR: Readonly<Record<string, string>> = {
   hyperformula: "packages/engine/src/graph/hyperformula-graph.ts",
   "decimal.js": "packages/engine/src/quantity/decimal.ts",
+  fflate: "packages/engine/src/exchange/write-open-document.ts",
   delaunator: "packages/templates/src/solvers/ground.ts",
 }
 

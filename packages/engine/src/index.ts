@@ -75,6 +75,20 @@ export { type ResolveOptions, resolveDrawing } from "./drawing/resolve.ts"
 export { steppedLength } from "./drawing/stepped.ts"
 export type { DrawingSource } from "./drawing/values.ts"
 
+// Tables and workbooks in open formats
+export { entriesCsv, exportTemplate, tableCsv, typedColumnsOf } from "./exchange/book-csv.ts"
+export type { ExportedBook } from "./exchange/exported-book.ts"
+export { documentJsonSchema } from "./exchange/json-schema.ts"
+export {
+  type BadRow,
+  type DecimalMark,
+  type GoodRow,
+  readTable,
+  type TableText,
+  type TextColumn,
+} from "./exchange/read-table.ts"
+export { writeOpenDocument } from "./exchange/write-open-document.ts"
+
 // Formulas
 export { FUNCTIONS } from "./formula/functions/index.ts"
 export { nearNames } from "./formula/near-names.ts"

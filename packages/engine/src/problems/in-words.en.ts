@@ -72,8 +72,9 @@ function withExample(type: ValueType, system: UnitSystem): string {
 
 function placed(at: Place, says: string): string {
   const row = at.row === undefined ? [] : [`row ${at.row}`]
+  const line = at.line === undefined ? [] : [`line ${at.line}`]
   const character = at.span === undefined ? [] : [`at character ${at.span.start + 1} of the formula`]
-  const where = [...(at.entry === undefined ? [] : [at.entry]), ...row, ...character].join(", ")
+  const where = [...(at.entry === undefined ? [] : [at.entry]), ...row, ...line, ...character].join(", ")
   return where === "" ? says.charAt(0).toUpperCase() + says.slice(1) : `${where}: ${says}`
 }
 
@@ -250,6 +251,31 @@ function sentences(problem: Problem, system: UnitSystem): Words {
       return {
         says: `${count(problem.given, "row")} were given.`,
         next: `At most ${count(problem.most, "row")} are accepted. Take some out.`,
+      }
+    case "csv_empty":
+      return {
+        says: "there is nothing in it.",
+        next: `Write ${problem.columns.join(", ")} in the first line, and a row under it for each.`,
+      }
+    case "csv_open_quote":
+      return {
+        says: "a quotation mark opens a cell and is never closed; what follows it was not read.",
+        next: 'Close it before the next separator, or write it twice ("") where it belongs to the text.',
+      }
+    case "csv_no_column":
+      return {
+        says: `no heading is called ${oneOf(problem.missing)}.`,
+        next: `Headings accepted in the first line: ${problem.columns.join(", ")}, with commas, semicolons or tabs between them.`,
+      }
+    case "csv_column_twice":
+      return {
+        says: `two headings are called ${problem.column}.`,
+        next: "Give one of them another name, or take its column out.",
+      }
+    case "csv_too_many_cells":
+      return {
+        says: `there are ${count(problem.given, "cell")}, and ${count(problem.most, "heading")} in the first line.`,
+        next: "Put quotation marks around a text that has the separator in it, or take out the cells that are too many.",
       }
     case "file_unreadable":
       return {

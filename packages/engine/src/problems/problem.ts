@@ -5,6 +5,8 @@ import type { ValueType } from "../formula/value-type.ts"
 export interface Place {
   readonly entry?: string
   readonly row?: number
+  /** Of a text that was read, from 1. */
+  readonly line?: number
   readonly span?: Span
 }
 
@@ -122,6 +124,22 @@ export type Problem =
       readonly columns: readonly string[]
     }
   | { readonly code: "table_too_long"; readonly at: Place; readonly given: number; readonly most: number }
+  // A table's text
+  | { readonly code: "csv_empty"; readonly at: Place; readonly columns: readonly string[] }
+  | { readonly code: "csv_open_quote"; readonly at: Place }
+  | {
+      readonly code: "csv_no_column"
+      readonly at: Place
+      readonly missing: readonly string[]
+      readonly columns: readonly string[]
+    }
+  | { readonly code: "csv_column_twice"; readonly at: Place; readonly column: string }
+  | {
+      readonly code: "csv_too_many_cells"
+      readonly at: Place
+      readonly given: number
+      readonly most: number
+    }
   // A saved workbook
   | { readonly code: "file_unreadable"; readonly at: Place; readonly reason: string }
   | {

@@ -3,16 +3,19 @@ import type { UnitSystem } from "@pegbook/engine"
 import { BadInput, oneLine, quoted } from "./bad-input.ts"
 
 /** What a command may be given besides its positionals. */
-export type OptionName = "set" | "table" | "units" | "json"
+export type OptionName = "set" | "table" | "units" | "json" | "entries" | "headings" | "to"
 
 export interface Given {
   readonly positionals: readonly string[]
   /** `--set name=value`, in the order given; a name given twice keeps its last value. */
   readonly set: Readonly<Record<string, string>>
-  /** Paths given with `--table`. */
+  /** What was given with `--table`: paths of files to read, and to `export` the name of a table. */
   readonly tables: readonly string[]
   readonly units?: UnitSystem
   readonly json: boolean
+  readonly entries: boolean
+  readonly headings?: string
+  readonly to?: string
 }
 
 const OPTIONS = {
@@ -20,6 +23,9 @@ const OPTIONS = {
   table: { type: "string", multiple: true },
   units: { type: "string" },
   json: { type: "boolean" },
+  entries: { type: "boolean" },
+  headings: { type: "string" },
+  to: { type: "string" },
 } as const
 
 /** How each option is written, for messages and the help. */
@@ -28,6 +34,9 @@ export const OPTION_USAGE: Readonly<Record<OptionName, string>> = {
   table: "[--table file.json]...",
   units: "[--units us|metric]",
   json: "[--json]",
+  entries: "[--entries]",
+  headings: "[--headings table]",
+  to: "[--to file.ods]",
 }
 
 /** Reads a command's arguments; `usage` ends the line that says what was wrong. */
@@ -39,6 +48,9 @@ export function readArguments(argv: readonly string[], allowed: readonly OptionN
     tables: values.table ?? [],
     ...(values.units === undefined ? {} : { units: readUnits(values.units) }),
     json: values.json ?? false,
+    entries: values.entries ?? false,
+    ...(values.headings === undefined ? {} : { headings: values.headings }),
+    ...(values.to === undefined ? {} : { to: values.to }),
   }
 }
 

@@ -1,9 +1,11 @@
+import { documentJsonSchema } from "@pegbook/engine"
 import { QUICK_TEMPLATES, TEMPLATES } from "../index.ts"
 import { type Given, OPTION_USAGE, type OptionName, readArguments } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { calcJson } from "./calc-json.ts"
 import { calcText } from "./calc-text.ts"
 import { compare } from "./compare.ts"
+import { exportBook } from "./export.ts"
 import { aligned } from "./layout.ts"
 import { open } from "./open.ts"
 import { why } from "./why.ts"
@@ -15,6 +17,8 @@ interface Command {
   readonly least: number
   readonly most: number
   readonly options: readonly OptionName[]
+  /** Options that `takes` already shows. */
+  readonly chooses?: readonly OptionName[]
   readonly says: string
   readonly run: (given: Given) => readonly string[]
 }
@@ -63,6 +67,25 @@ const COMMANDS: readonly Command[] = [
     says: "what differs between two scenarios of a saved workbook",
     run: (given) => compare(open(given.positionals[0] ?? "", given).book, given.positionals.slice(1)),
   },
+  {
+    name: "export",
+    takes: "<template-or-saved-file> (--entries | --table name | --headings table | --to file.ods)",
+    least: 1,
+    most: 1,
+    options: ["set", "units"],
+    chooses: ["entries", "table", "headings", "to"],
+    says: "a workbook in an open format: CSV of its entries or a table, headings to fill in, or OpenDocument",
+    run: exportBook,
+  },
+  {
+    name: "schema",
+    takes: "",
+    least: 0,
+    most: 0,
+    options: [],
+    says: "the JSON schema of a saved workbook",
+    run: () => [JSON.stringify(documentJsonSchema(), null, 2)],
+  },
   { name: "help", takes: "", least: 0, most: 0, options: [], says: "this page", run: help },
 ]
 
@@ -79,6 +102,7 @@ function help(): string[] {
     "",
     '--set takes what a person would type, with its unit: --set platform_length="18 ft" --set joist_spacing=400mm',
     '--table takes a JSON file: { "ground_levels": [ { "x": "0 ft", "y": "0 ft", "level": "-3 in" } ] }',
+    "    or a CSV file with the columns in its first line, called like its table: ground_levels.csv",
     "Exit status: 0 when calculated, failing checks included; 2 when what was given cannot be used.",
   ]
 }
@@ -91,7 +115,7 @@ function answer(argv: readonly string[]): readonly string[] {
     const names = COMMANDS.map(({ name }) => name).join(", ")
     throw new BadInput(`${quoted(first)} is no command. The commands are ${names}. Try: pegbook help`)
   }
-  const given = readArguments(rest, command.options, usage(command))
+  const given = readArguments(rest, [...command.options, ...(command.chooses ?? [])], usage(command))
   const count = given.positionals.length
   if (count < command.least || count > command.most) {
     throw new BadInput(`${command.name} was given ${count} names. Write: ${usage(command)}`)

@@ -1,4 +1,5 @@
 import { existsSync } from "node:fs"
+import { basename } from "node:path"
 import {
   type Book,
   type BookDocument,
@@ -8,12 +9,14 @@ import {
   openBook,
   type Problem,
   readDocument,
+  readTable,
+  typedColumnsOf,
   type UnitSystem,
 } from "@pegbook/engine"
 import { QUICK_TEMPLATES, TEMPLATES, template } from "../index.ts"
 import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
-import { readJson } from "./read-file.ts"
+import { readJson, readText } from "./read-file.ts"
 
 /** A workbook with what was given on the command line in it, and what was wrong with the file it came from. */
 export interface Opened {
@@ -29,7 +32,7 @@ export function open(source: string, given: Given): Opened {
     ...(given.units === undefined ? {} : { unitSystem: given.units }),
   })
   for (const path of given.tables) {
-    for (const [name, rows] of readTables(path)) {
+    for (const [name, rows] of path.endsWith(".csv") ? readCsv(path, book) : readTables(path)) {
       accept(book.editTable(name, rows).problems, `--table ${quoted(path)}`, book)
     }
   }
@@ -90,6 +93,26 @@ function readTables(path: string): [name: string, rows: readonly Row[]][] {
       ),
     ]
   })
+}
+
+/** A table's CSV: its name is the file's, its columns are those of the table. */
+function readCsv(path: string, book: Book): [name: string, rows: readonly Row[]][] {
+  const name = basename(path, ".csv")
+  const what = `--table ${quoted(path)}`
+  const entered = book.sections
+    .flatMap(({ entries }) => entries)
+    .flatMap((entry) => (entry.kind === "table" && typedColumnsOf(entry).length > 0 ? [entry] : []))
+  const table = entered.find((one) => one.name === name)
+  if (table === undefined) {
+    const names = entered.map((one) => `${one.name}.csv`).join(", ")
+    throw new BadInput(
+      `${what}: no table of this workbook is called ${quoted(name)}. Name the file ${names}.`,
+    )
+  }
+  const options = { columns: typedColumnsOf(table), system: book.unitSystem }
+  const { good, bad, problems } = readTable(readText(path, "--table"), options)
+  accept([...problems, ...bad.flatMap((row) => row.problems)], what, book)
+  return [[name, good.map(({ row }) => row)]]
 }
 
 function readRow(row: unknown, where: string): Row {

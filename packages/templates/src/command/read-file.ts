@@ -3,9 +3,8 @@ import { BadInput, quoted } from "./bad-input.ts"
 
 const MOST_BYTES = 20_000_000
 
-/** The JSON in a file. `what` names the argument it came from, for the message. */
-export function readJson(path: string, what: string): unknown {
-  let text: string
+/** The text of a file. `what` names the argument it came from, for the message. */
+export function readText(path: string, what: string): string {
   try {
     const { size } = statSync(path)
     if (size > MOST_BYTES) {
@@ -13,12 +12,19 @@ export function readJson(path: string, what: string): unknown {
         `${what}: ${quoted(path)} holds ${size} bytes, and at most ${MOST_BYTES} are read. Give a smaller file.`,
       )
     }
-    text = readFileSync(path, "utf8")
+    return readFileSync(path, "utf8")
   } catch (error) {
     if (error instanceof BadInput) throw error
     const reason = error instanceof Error ? error.message : String(error)
-    throw new BadInput(`${what}: ${quoted(path)} cannot be read (${reason}). Give the path of a JSON file.`)
+    throw new BadInput(
+      `${what}: ${quoted(path)} cannot be read (${reason}). Give the path of a file that can be.`,
+    )
   }
+}
+
+/** The JSON in a file. `what` names the argument it came from, for the message. */
+export function readJson(path: string, what: string): unknown {
+  const text = readText(path, what)
   try {
     return JSON.parse(text) as unknown
   } catch (error) {

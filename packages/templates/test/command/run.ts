@@ -87,10 +87,10 @@ function literally(text: string): string {
 }
 
 /** A file with this text, gone after the test. */
-export function file(text: string): string {
+export function file(text: string, name = "given.json"): string {
   const folder = mkdtempSync(join(tmpdir(), "pegbook-command-"))
   onTestFinished(() => rmSync(folder, { recursive: true }))
-  const path = join(folder, "given.json")
+  const path = join(folder, name)
   writeFileSync(path, text)
   return path
 }

@@ -272,6 +272,36 @@ export const en = {
     noneYet: "No rows yet.",
   },
 
+  exchange: {
+    bringIn: "Bring in from CSV…",
+    saveCsv: "Save as CSV",
+    saveOpenDocument: "Save as OpenDocument",
+    loading: "One moment…",
+    notLoaded: "That part of the page could not be fetched. Reload the page and try again.",
+    headings: (names: readonly string[]) =>
+      `In the first line: ${names.join(", ")}. Commas, semicolons or tabs between them; a heading may give the unit, such as “${names[0]} (cm)”.`,
+    file: "A file",
+    paste: "Or paste it here",
+    found: (good: number, bad: number) =>
+      `${many(good, "row", "rows")} can be put in${bad === 0 ? "." : `; ${many(bad, "row", "rows")} cannot.`}`,
+    bad: "Left out, until they are put right",
+    good: "What would be put in",
+    line: "Line",
+    duplicate: (line: number, first: number) =>
+      `Line ${line} says the same as line ${first}; it is left out.`,
+    formula: (line: number, column: string) =>
+      `Line ${line}, ${column}: this looks like a formula. It is not run; it stays the text that it is.`,
+    unknown: (names: readonly string[]) => `Not a column of this table, and left out: ${names.join(", ")}.`,
+    more: (count: number) => `and ${count.toLocaleString("en")} more`,
+    mark: "Decimals are written with a",
+    marks: { point: "point: 12.50", comma: "comma: 12,50" },
+    thereAre: (count: number) => `There ${count === 1 ? "is 1 row" : `are ${count} rows`} already`,
+    instead: "Put these in their place",
+    behind: "Put these behind them",
+    putIn: (count: number) => `Put ${many(count, "row", "rows")} in`,
+    wasPutIn: (count: number, label: string) => `Put ${many(count, "row", "rows")} in “${label}”.`,
+  },
+
   field: {
     inForce: (text: string) => `Still in force: ${text}.`,
     inForceBlank: "It is still blank.",

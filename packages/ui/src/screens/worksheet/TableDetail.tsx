@@ -2,6 +2,7 @@ import type { EntryView } from "@pegbook/engine"
 import { createMemo, createSignal, For, Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import { en } from "../../text/en.ts"
+import { TableExchange } from "../exchange/TableExchange.tsx"
 import { ColumnDetail } from "./ColumnDetail.tsx"
 import { InputTable } from "./InputTable.tsx"
 import { stepCell } from "./step-cell.ts"
@@ -37,6 +38,7 @@ export function TableDetail(props: { readonly name: string }) {
           <ReadTable name={props.name} />
         </Show>
       </Show>
+      <TableExchange name={props.name} />
       <Show when={open()}>
         {(column) => (
           <ColumnDetail

@@ -22,6 +22,12 @@ export function TitleBlock() {
     sheet.showIn(system)
     session.prefer({ unitSystem: system })
   }
+  function saveOpenDocument(): void {
+    void import("../exchange/save.ts").then(
+      (loaded) => loaded.saveOpenDocument(sheet, session.title()),
+      () => session.say(en.exchange.notLoaded),
+    )
+  }
   function showGuide(): void {
     session.prefer({ guideDismissed: false })
     const guide = document.querySelector<HTMLDetailsElement>("#guide")
@@ -80,6 +86,9 @@ export function TitleBlock() {
         <p class="actions">
           <button type="button" class="plain" onClick={() => session.startAgain()}>
             {en.startAgain}
+          </button>
+          <button type="button" class="plain" onClick={saveOpenDocument}>
+            {en.exchange.saveOpenDocument}
           </button>
           <button type="button" class="plain" onClick={showGuide}>
             {en.guide.show}

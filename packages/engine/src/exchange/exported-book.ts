@@ -1,0 +1,31 @@
+import type { EntryView, TableView } from "../book/views.ts"
+import type { Definition } from "../definition/definition.ts"
+import type { Source } from "../definition/source.ts"
+
+/** As much of an open workbook as is needed to write it out. A `Book` is one; a screen's mirror of a book can be. */
+export interface ExportedBook {
+  readonly definition: Definition
+  entry(name: string): EntryView
+  table(name: string): TableView
+}
+
+/** The views of all entries, tables included, in the order of the work. */
+export function entriesOf(book: ExportedBook): readonly EntryView[] {
+  return book.definition.sections.flatMap(({ entries }) => entries.map(({ name }) => book.entry(name)))
+}
+
+/** Every source of an entry in one line of text. */
+export function sourcesInOneLine(sources: readonly Source[]): string {
+  return sources.map(inOneLine).join("; ")
+}
+
+function inOneLine({ kind, title, edition, place, origin }: Source): string {
+  const says = [title, edition, place].filter((part) => part !== undefined && part !== "").join(", ")
+  const memory = origin === "memory" && kind !== "memory" ? ", from memory" : ""
+  return `${says} (${kind.replaceAll("_", " ")}${memory})`
+}
+
+/** A column's name without its table's. */
+export function columnName(fullName: string): string {
+  return fullName.slice(fullName.indexOf(".") + 1)
+}

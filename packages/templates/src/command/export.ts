@@ -1,0 +1,75 @@
+import { writeFileSync } from "node:fs"
+import {
+  type Book,
+  entriesCsv,
+  exportTemplate,
+  nearNames,
+  tableCsv,
+  typedColumnsOf,
+  writeOpenDocument,
+} from "@pegbook/engine"
+import type { Given } from "./arguments.ts"
+import { BadInput, quoted } from "./bad-input.ts"
+import { open } from "./open.ts"
+
+const WAYS = "--entries, --table <name>, --headings <table> or --to <file.ods>"
+
+/** A workbook or a part of it in an open format: CSV on standard output, or an OpenDocument file. */
+export function exportBook(given: Given): readonly string[] {
+  // Here `--table` names a table to write, not a file to read.
+  const { book } = open(given.positionals[0] ?? "", { ...given, tables: [] })
+  const asked = [given.entries, given.tables.length > 0, given.headings !== undefined, given.to !== undefined]
+  if (asked.filter(Boolean).length !== 1 || given.tables.length > 1) {
+    throw new BadInput(`export writes one thing at a time. Give one of ${WAYS}.`)
+  }
+  if (given.to !== undefined) return [writeTo(given.to, book)]
+  if (given.entries) return csvLines(entriesCsv(book))
+  if (given.headings !== undefined) return csvLines(headings(given.headings, book))
+  const name = given.tables[0] ?? ""
+  if (!tablesOf(book).includes(name)) throw noSuchTable(name, tablesOf(book))
+  return csvLines(tableCsv(book, name))
+}
+
+/** Each line but its `\n`, which comes with printing; the last is written whole. */
+function csvLines(csv: string): readonly string[] {
+  return csv.replace(/\n$/, "").split("\n")
+}
+
+function headings(name: string, book: Book): string {
+  const entered = tableEntries(book).filter((table) => typedColumnsOf(table).length > 0)
+  const table = entered.find((one) => one.name === name)
+  if (table === undefined)
+    throw noSuchTable(
+      name,
+      entered.map((one) => one.name),
+    )
+  return exportTemplate(typedColumnsOf(table), book.unitSystem)
+}
+
+function tableEntries(book: Book) {
+  return book.sections.flatMap(({ entries }) => entries.filter((entry) => entry.kind === "table"))
+}
+
+function tablesOf(book: Book): string[] {
+  return tableEntries(book).map(({ name }) => name)
+}
+
+function noSuchTable(name: string, tables: readonly string[]): BadInput {
+  const meant = nearNames(name, tables)
+  const next =
+    meant.length > 0 ? `Did you mean ${meant.join(" or ")}?` : `The tables are ${tables.join(", ")}.`
+  return new BadInput(`there is no such table as ${quoted(name)} here. ${next}`)
+}
+
+function writeTo(path: string, book: Book): string {
+  if (!path.endsWith(".ods")) {
+    throw new BadInput(`--to: ${quoted(path)} does not end with .ods. Write for example --to workbook.ods.`)
+  }
+  try {
+    writeFileSync(path, writeOpenDocument(book))
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error)
+    throw new BadInput(`--to: ${quoted(path)} cannot be written (${reason}). Give a path that can.`)
+  }
+  return `Wrote ${path}: ${book.definition.title}, with its formulas, one sheet for each of ${tablesOf(book).length} tables.`
+}

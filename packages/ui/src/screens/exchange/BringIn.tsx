@@ -1,0 +1,203 @@
+import { type DecimalMark, inWords, type Problem, readTable, type TableText } from "@pegbook/engine"
+import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
+import { useSession, useSheet } from "../../bridge/context.ts"
+import { ProblemList } from "../../parts/ProblemList.tsx"
+import { en } from "../../text/en.ts"
+
+/** Rows and lines drawn at most; the counts say how many there are. */
+const MOST_SHOWN = 50
+
+/** Rows for an entered table from a CSV file or pasted text: first what would come of it, then all in one edit. */
+export default function BringIn(props: { readonly name: string; readonly close: () => void }) {
+  const sheet = useSheet()
+  const session = useSession()
+  const id = createUniqueId()
+  const [text, setText] = createSignal("")
+  const [mark, setMark] = createSignal<DecimalMark>()
+  const [behind, setBehind] = createSignal(false)
+  const [refusal, setRefusal] = createSignal<Problem>()
+
+  const columns = createMemo(() =>
+    sheet
+      .table(props.name)
+      .columns.filter((column) => column.kind === "input")
+      .map(({ name, label, measure }) => ({ name: name.slice(props.name.length + 1), label, measure })),
+  )
+  const there = () => sheet.typedRows(props.name)
+  const read = createMemo((): TableText | undefined => {
+    if (text().trim() === "") return undefined
+    const decimalMark = mark()
+    const options = { columns: columns(), system: sheet.unitSystem() }
+    return readTable(text(), decimalMark === undefined ? options : { ...options, decimalMark })
+  })
+
+  function take(next: string): void {
+    setMark(undefined)
+    setRefusal(undefined)
+    setText(next)
+  }
+
+  function putIn(from: TableText): void {
+    const before = there()
+    const rows = from.good.map(({ row }) => row)
+    const { accepted, problems } = sheet.editTable(props.name, behind() ? [...before, ...rows] : rows)
+    if (!accepted) {
+      setRefusal(problems[0])
+      return
+    }
+    session.say(en.exchange.wasPutIn(rows.length, sheet.label(props.name)), () =>
+      sheet.editTable(props.name, before),
+    )
+    props.close()
+  }
+
+  return (
+    <section class="bring-in" aria-label={en.exchange.bringIn}>
+      <p class="quiet">{en.exchange.headings(columns().map(({ name }) => name))}</p>
+      <label class="bring-in-file">
+        <span>{en.exchange.file}</span>
+        <input
+          type="file"
+          accept=".csv,.tsv,.txt,text/csv,text/plain"
+          onChange={(event) => void event.currentTarget.files?.[0]?.text().then(take)}
+        />
+      </label>
+      <label>
+        <span>{en.exchange.paste}</span>
+        <textarea
+          class="field"
+          rows={6}
+          spellcheck={false}
+          autocapitalize="off"
+          value={text()}
+          onInput={(event) => take(event.currentTarget.value)}
+        />
+      </label>
+      <Show when={read()}>
+        {(from) => (
+          <div class="bring-in-found">
+            <p role="status">{en.exchange.found(from().good.length, from().bad.length)}</p>
+            <ProblemList problems={from().problems} />
+            <Show when={from().bad.length > 0}>
+              <h4>{en.exchange.bad}</h4>
+              <ul class="bad-rows">
+                <For each={from().bad.slice(0, MOST_SHOWN)}>
+                  {(row) => (
+                    <li data-line={row.line}>
+                      <For each={row.problems}>
+                        {(problem) => <BadRow problem={problem} cells={row.cells} />}
+                      </For>
+                    </li>
+                  )}
+                </For>
+              </ul>
+              <Show when={from().bad.length > MOST_SHOWN}>
+                <p class="quiet">{en.exchange.more(from().bad.length - MOST_SHOWN)}</p>
+              </Show>
+            </Show>
+            <ul class="quiet">
+              <For each={from().duplicates.slice(0, MOST_SHOWN)}>
+                {({ line, first }) => <li>{en.exchange.duplicate(line, first)}</li>}
+              </For>
+              <For each={from().formulas.slice(0, MOST_SHOWN)}>
+                {({ line, column }) => <li>{en.exchange.formula(line, column)}</li>}
+              </For>
+              <Show when={from().unknownColumns.length > 0}>
+                <li>{en.exchange.unknown(from().unknownColumns)}</li>
+              </Show>
+            </ul>
+            <label class="bring-in-mark">
+              <span>{en.exchange.mark}</span>
+              <select onChange={(event) => setMark(event.currentTarget.value as DecimalMark)}>
+                <For each={["point", "comma"] as const}>
+                  {(one) => (
+                    <option value={one} selected={from().decimalMark === one}>
+                      {en.exchange.marks[one]}
+                    </option>
+                  )}
+                </For>
+              </select>
+            </label>
+            <Show when={from().good.length > 0}>
+              <GoodRows from={from()} />
+              <Show when={there().length > 0}>
+                <fieldset class="choices">
+                  <legend class="quiet">{en.exchange.thereAre(there().length)}</legend>
+                  <For each={[false, true]}>
+                    {(one) => (
+                      <label class="choice">
+                        <input
+                          type="radio"
+                          name={`${id}-where`}
+                          checked={behind() === one}
+                          onChange={() => setBehind(one)}
+                        />
+                        <span>{one ? en.exchange.behind : en.exchange.instead}</span>
+                      </label>
+                    )}
+                  </For>
+                </fieldset>
+              </Show>
+            </Show>
+            <Show when={refusal()}>{(problem) => <ProblemList problems={[problem()]} />}</Show>
+          </div>
+        )}
+      </Show>
+      <p class="actions">
+        <Show when={read()}>
+          {(from) => (
+            <button
+              type="button"
+              class="small main-action"
+              disabled={from().good.length === 0}
+              onClick={() => putIn(from())}
+            >
+              {en.exchange.putIn(from().good.length)}
+            </button>
+          )}
+        </Show>
+        <button type="button" class="plain" onClick={() => props.close()}>
+          {en.scenario.cancel}
+        </button>
+      </p>
+    </section>
+  )
+
+  function BadRow(bad: { readonly problem: Problem; readonly cells: readonly string[] }) {
+    const words = () => inWords(bad.problem, sheet.unitSystem())
+    return (
+      <p>
+        <strong>{words().says}</strong> {words().next} <code>{bad.cells.join(" · ")}</code>
+      </p>
+    )
+  }
+
+  function GoodRows(good: { readonly from: TableText }) {
+    return (
+      <section class="table-scroll" aria-label={en.table.scroll(en.exchange.good)}>
+        <table class="rows">
+          <caption class="hidden-text">{en.exchange.good}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{en.exchange.line}</th>
+              <For each={columns()}>{(column) => <th scope="col">{column.label}</th>}</For>
+            </tr>
+          </thead>
+          <tbody>
+            <For each={good.from.good.slice(0, MOST_SHOWN)}>
+              {({ line, row }) => (
+                <tr>
+                  <th scope="row">{line}</th>
+                  <For each={columns()}>{(column) => <td>{row[column.name]}</td>}</For>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+        <Show when={good.from.good.length > MOST_SHOWN}>
+          <p class="quiet">{en.exchange.more(good.from.good.length - MOST_SHOWN)}</p>
+        </Show>
+      </section>
+    )
+  }
+}
