@@ -204,6 +204,13 @@ export function surface(build: Build, seen?: "along" | "across"): readonly Shape
   }
 }
 
+/** Along the platform is the first row of the directions. */
+const ALONG = {
+  whole: { of: "tile_directions.whole", row: 1 },
+  cutFirst: { of: "tile_directions.cut_first", row: 1 },
+  cutLast: { of: "-tile_directions.cut", row: 1 },
+} as const satisfies Record<string, Term>
+
 function tiles(only: { readonly where?: Where }): readonly Shape[] {
   const start: readonly Term[] = [{ half: "platform_length" }, { half: "-tile_field_length" }]
   const end: readonly Term[] = [...start, "tile_field_length"]
@@ -216,13 +223,16 @@ function tiles(only: { readonly where?: Where }): readonly Shape[] {
   return [
     box("tiles", {
       ...row,
-      x: { from: [...start, "tile_cut_length_first"], size: "tile_length" },
-      repeat: { times: "tile_columns_whole", x: "tile_length" },
+      x: { from: [...start, ALONG.cutFirst], size: "tile_length" },
+      repeat: { times: ALONG.whole, x: "tile_length" },
     }),
-    box("tiles", { ...row, x: { from: start, size: "tile_cut_length_first" } }),
-    box("tiles", { ...row, x: { from: [...end, "-tile_cut_length"], to: end } }),
+    box("tiles", { ...row, x: { from: start, size: ALONG.cutFirst } }),
+    box("tiles", { ...row, x: { from: [...end, ALONG.cutLast], to: end } }),
   ]
 }
+
+/** The long sides are the first row of the runs. */
+const SIDE_RUN: Term = { of: "edge_runs.run", row: 1 }
 
 /** Boards that stand along the two long sides, or lie there as a kerb. */
 export function edgeSides(build: Build): readonly Shape[] {
@@ -231,7 +241,7 @@ export function edgeSides(build: Build): readonly Shape[] {
     return [
       box("edge", {
         of: "edge_board_size",
-        x: { from: [], size: "edge_side_run" },
+        x: { from: [], size: SIDE_RUN },
         y: { from: [], size: "edge_board_depth" },
         z: { from: ["top_level", "kerb_packer_height"], size: "edge_board_thickness" },
         repeat: { times: "edge_board_sides", y: ["platform_width", "-edge_board_depth"] },
@@ -248,9 +258,9 @@ export function edgeSides(build: Build): readonly Shape[] {
       repeat: { times: "edge_board_sides", y: ["platform_width", "edge_board_thickness"] },
     })
   return [
-    side(0, { from: [], size: "edge_side_run" }),
-    side(1, { from: [], size: "edge_side_run" }),
-    side(2, { from: "-edge_board_thickness", size: "edge_side_run" }),
+    side(0, { from: [], size: SIDE_RUN }),
+    side(1, { from: [], size: SIDE_RUN }),
+    side(2, { from: "-edge_board_thickness", size: SIDE_RUN }),
   ]
 }
 
