@@ -16,6 +16,18 @@ export function indexedDbStores(): Stores {
   let database: IDBPDatabase | undefined
   let cleared = () => {}
 
+  /** A database that was just thrown away cannot be opened for a moment. */
+  function tellCleared(tries = 10): void {
+    setTimeout(async () => {
+      try {
+        database ??= await connect()
+        cleared()
+      } catch {
+        if (tries > 1) tellCleared(tries - 1)
+      }
+    }, 300)
+  }
+
   async function connect(): Promise<IDBPDatabase> {
     // Some browsers leave it out altogether where pages may keep nothing.
     if (globalThis.indexedDB === undefined) throw new DOMException("no database", "SecurityError")
@@ -36,11 +48,11 @@ export function indexedDbStores(): Stores {
       blocking: (_version, wanted) => {
         database?.close()
         database = undefined
-        if (wanted === null) cleared()
+        if (wanted === null) tellCleared()
       },
       terminated: () => {
         database = undefined
-        cleared()
+        tellCleared()
       },
     })
     return database
