@@ -1,16 +1,10 @@
 import { fileURLToPath } from "node:url"
 import { defineConfig, type Plugin } from "vite"
 import solid from "vite-plugin-solid"
+import { offlineFiles } from "./build/offline-files.ts"
+import { HEADERS, PAGE_POLICY } from "./build/policy.ts"
 
-const POLICY = [
-  "default-src 'self'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' data:",
-  "connect-src 'self'",
-  "object-src 'none'",
-  "base-uri 'none'",
-].join("; ")
+const inHere = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
 /** Only in what is built: the development server puts its styles in the page, which the policy forbids. */
 function contentSecurityPolicy(): Plugin {
@@ -20,7 +14,7 @@ function contentSecurityPolicy(): Plugin {
     transformIndexHtml: () => [
       {
         tag: "meta",
-        attrs: { "http-equiv": "Content-Security-Policy", content: POLICY },
+        attrs: { "http-equiv": "Content-Security-Policy", content: PAGE_POLICY },
         injectTo: "head-prepend",
       },
     ],
@@ -28,9 +22,14 @@ function contentSecurityPolicy(): Plugin {
 }
 
 export default defineConfig({
-  root: fileURLToPath(new URL(".", import.meta.url)),
+  root: inHere("."),
   // Relative, so that the built folder runs from wherever it is put.
   base: "./",
-  plugins: [solid(), contentSecurityPolicy()],
+  plugins: [
+    solid(),
+    contentSecurityPolicy(),
+    offlineFiles(inHere("src/offline/worker.ts"), inHere("public")),
+  ],
+  preview: { headers: HEADERS },
   build: { target: "es2022", chunkSizeWarningLimit: 2_000, assetsInlineLimit: 0 },
 })

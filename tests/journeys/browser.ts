@@ -18,6 +18,9 @@ export interface Opening {
   readonly height?: number
   /** Runs in the page before anything of its own. */
   readonly before?: () => void
+  /** Where it is served, if not where all journeys go. */
+  readonly address?: string
+  readonly dark?: boolean
 }
 
 /**
@@ -25,14 +28,15 @@ export interface Opening {
  * if the page complained on the console or asked any other address for anything.
  */
 export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
-  const { width = 1280, height = 900, before } = opening
+  const { width = 1280, height = 900, before, address = inject("address"), dark = false } = opening
   const profile = mkdtempSync(join(tmpdir(), "pegbook-profile-"))
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: inject("chromium"),
     args: [...LAUNCH_ARGS],
     viewport: { width, height },
+    colorScheme: dark ? "dark" : "light",
   })
-  const complaints = listen(context)
+  const complaints = listen(context, address)
   onTestFinished(async () => {
     await context.close()
     rmSync(profile, { recursive: true, force: true, maxRetries: 3 })
@@ -42,16 +46,16 @@ export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> 
   if (before !== undefined) await context.addInitScript(before)
 
   const page = context.pages()[0] ?? (await context.newPage())
-  await page.goto(inject("address"))
+  await page.goto(address)
   const workbook = new WorkbookPage(page)
   await workbook.ready()
   return workbook
 }
 
 /** Errors on the console, uncaught ones, and requests to anywhere but the address served. */
-function listen(context: BrowserContext): readonly string[] {
+function listen(context: BrowserContext, address: string): readonly string[] {
   const complaints: string[] = []
-  const { origin } = new URL(inject("address"))
+  const { origin } = new URL(address)
   context.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") complaints.push(message.text())
   })

@@ -96,7 +96,12 @@ export class WorkbookPage {
     await this.page.getByRole("group", { name: "Shown in" }).getByText(system, { exact: true }).click()
   }
 
-  async screen(name: "Start" | "Worksheet" | "Drawings" | "Set-out" | "Steps" | "Compare"): Promise<void> {
+  /** The names of all screens. */
+  async screens(): Promise<readonly string[]> {
+    return this.page.getByRole("navigation", { name: "Screens" }).getByRole("link").allInnerTexts()
+  }
+
+  async screen(name: string): Promise<void> {
     const screens = this.page.getByRole("navigation", { name: "Screens" })
     await screens.getByText(name, { exact: true }).click()
   }

@@ -2,6 +2,9 @@ import { z } from "zod"
 import type { Problem } from "../problems/problem.ts"
 import { type Migration, migrate } from "./migrations.ts"
 
+// Otherwise it tries to run text as code, which a page with a strict policy forbids and reports.
+z.config({ jitless: true })
+
 export const DOCUMENT_FORMAT = "pegbook-workbook"
 export const DOCUMENT_VERSION = 1
 

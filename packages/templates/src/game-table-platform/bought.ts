@@ -31,7 +31,7 @@ export const GAME_THINGS: readonly BoughtThing[] = [
   { item: "net rope", quantity: "net_rope_length", measure: "length", unit: "ft" },
   { item: "guy rope", quantity: "net_guy_rope", measure: "length", unit: "ft" },
   { item: "net tie", quantity: "net_tie_count", measure: "count", unit: "each" },
-  { item: "net peg", quantity: "net_peg_count", measure: "count", unit: "each" },
+  { item: "net peg", quantity: "net_guy_count", measure: "count", unit: "each" },
   ...PRESERVATIVE_AND_TAPE,
   { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
 ]

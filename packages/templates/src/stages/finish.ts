@@ -16,7 +16,7 @@ export const netWork: Work = {
       { thing: "net rope", amount: "net_rope_length" },
       { thing: "guy rope", amount: "net_guy_rope" },
       { thing: "net tie", amount: "net_tie_count" },
-      { thing: "net peg", amount: "net_peg_count" },
+      { thing: "net peg", amount: "net_guy_count" },
     ],
     tools: ["ladder on firm ground", "hammer", "level"],
     cautions: [

@@ -6,7 +6,9 @@ import { freshTitle, type Shelved } from "../storage/kept-workbook.ts"
 import { type Preferences, proposedUnits, readPreferences } from "../storage/preferences.ts"
 import { createShelf } from "../storage/shelf.ts"
 import { KEYS, refusalOf, type Stores } from "../storage/store.ts"
+import { type ChosenFile, readWorkbookFile, workbookFile } from "../storage/workbook-file.ts"
 import { en } from "../text/en.ts"
+import { fileWords } from "../text/file-words.ts"
 import { refusalWords } from "../text/refusal-words.ts"
 import type { Around } from "./around.ts"
 import { mirror, type Sheet } from "./sheet.ts"
@@ -15,6 +17,8 @@ import { mirror, type Sheet } from "./sheet.ts"
 export interface Notice {
   readonly text: string
   readonly undo?: () => void
+  /** What can be done about it; pressing one dismisses the notice. */
+  readonly choices?: readonly { readonly text: string; readonly act: () => void }[]
   readonly stays?: true
 }
 
@@ -37,7 +41,14 @@ export interface Session {
   /** Puts the scenario back to the template's values; the notice can undo it. */
   startAgain(): void
 
+  /** The open workbook as a file. */
+  file(): { readonly name: string; readonly text: string } | undefined
+  /** Opens what is in a file as a workbook of its own; `false`, and a notice why, where it cannot be read. */
+  openFile(file: ChosenFile): Promise<boolean>
+
   readonly notice: Accessor<Notice | undefined>
+  /** Says something that stays, with what can be done about it. */
+  offer(text: string, choices: NonNullable<Notice["choices"]>): void
   say(text: string, undo?: () => void): void
   dismiss(): void
   /** Of the open workbook. */
@@ -46,8 +57,10 @@ export interface Session {
   prefer(change: Partial<Preferences>): void
   /** In which units a new workbook starts: as was chosen, or as the browser's language proposes. */
   readonly unitSystem: Accessor<UnitSystem>
-  /** Saves what is not saved yet. */
+  /** Saves what is not saved yet, for a page that goes away: at once, as far as the browser can. */
   flush(): void
+  /** Saves what is not saved yet; whether all of it is. */
+  saveAll(): Promise<boolean>
 }
 
 const NOTHING_KEPT: KeptState = { kind: "nothing" }
@@ -71,14 +84,16 @@ export async function openSession(
   const [states, setStates] = createSignal<ReadonlyMap<string, KeptState>>(new Map())
   const keepers = new Map<string, Keeper>()
   const preferencesKeeper = createKeeper(
-    stores.records,
-    KEYS.preferences,
-    preferences,
+    () => stores.records.put(KEYS.preferences, preferences()),
     () => {},
     around.clock,
   )
+  /** Of these another tab has saved a later revision than is held here. */
+  const behind = new Set<string>()
   const tabs = around.tabs((word) => {
-    if (word.saved === current()) setNotice({ text: en.kept.elsewhere, stays: true })
+    if ("saved" in word && word.saved === current()) fallBehind()
+    else if ("removed" in word && word.removed === current())
+      setNotice({ text: en.kept.removedElsewhere, stays: true })
     else void refresh()
   })
 
@@ -101,7 +116,103 @@ export async function openSession(
     if (state.kind === "saving") return
     showShelf()
     if (state.kind === "saved") tabs.tell({ saved: id })
+    if (state.kind === "refused" && state.refusal.why === "overtaken" && id === current()) fallBehind()
   }
+
+  /** Nothing is saved over what the other tab has; which of the two goes on is the person's choice. */
+  function fallBehind(): void {
+    behind.add(current())
+    setNotice({
+      text: en.kept.elsewhere,
+      stays: true,
+      choices: [
+        { text: en.kept.takeOther, act: () => void inTurn(takeOther) },
+        { text: en.kept.keepCopy, act: () => void inTurn(async () => keepCopy()) },
+      ],
+    })
+  }
+
+  /** Typed here, on top of a revision that is no longer the last. */
+  const hasDiverged = () => behind.has(current()) && unsaved().includes(current())
+
+  function letGo(id: string): void {
+    keepers.get(id)?.drop()
+    keepers.delete(id)
+    behind.delete(id)
+    setStates((was) => new Map([...was].filter(([one]) => one !== id)))
+  }
+
+  async function takeOther(): Promise<void> {
+    const id = current()
+    const open = sheet()
+    if (open === undefined) return
+    const title = session.title()
+    const mine = open.document()
+    const hadTyped = hasDiverged()
+    await shelf.refresh(unsaved().filter((one) => one !== id))
+    const found = shelf.find(id)
+    if (found === undefined || !("document" in found)) {
+      behind.delete(id)
+      shelf.hold(id, { title, changed: around.now().toISOString(), document: mine })
+      setNotice({ text: en.kept.removedElsewhere, stays: true })
+      return
+    }
+    letGo(id)
+    showShelf()
+    await openKept(id, found.document)
+    if (!hadTyped) return
+    setNotice({
+      text: en.kept.tookOther,
+      undo: () =>
+        void inTurn(async () => {
+          await putAway()
+          const copy = storeCopy(title, mine)
+          await openKept(copy, mine)
+        }),
+    })
+  }
+
+  /** Keeps a document under a new id and a title of its own; returns the id. */
+  function storeCopy(title: string, document: BookDocument): string {
+    const copy = around.newId()
+    shelf.hold(copy, {
+      title: freshTitle(title, shelf.list().map(titleOf)),
+      changed: around.now().toISOString(),
+      document,
+    })
+    keeperOf(copy).changed()
+    void keeperOf(copy).flush()
+    showShelf()
+    return copy
+  }
+
+  /** What is open here goes on as a copy. All at once, since the page may be going away. */
+  function keepCopy(): void {
+    const open = sheet()
+    if (open === undefined) return
+    const title = session.title()
+    letGo(current())
+    const copy = storeCopy(en.kept.copyTitle(title), open.document())
+    lay(copy, open)
+    void refresh()
+    setNotice({ text: en.kept.keptCopy(session.title()), stays: true })
+  }
+
+  stores.onCleared(
+    () =>
+      void inTurn(async () => {
+        const stored = await stores.workbooks.all()
+        const lost = shelf.list().filter(({ id }) => !stored.has(id))
+        if (lost.length === 0) return
+        setStates((was) => {
+          const refused = { kind: "refused", refusal: { why: "cleared" } } as const
+          return new Map([...was, ...lost.map(({ id }) => [id, refused] as const)])
+        })
+        setNotice({ text: en.kept.savedAgain(lost.length), stays: true })
+        preferencesKeeper.changed()
+        for (const { id } of lost) keeperOf(id).changed()
+      }),
+  )
 
   /** What is on the screen becomes what is held. */
   function holdOpen(): void {
@@ -114,11 +225,11 @@ export async function openSession(
   function keeperOf(id: string): Keeper {
     const known = keepers.get(id)
     if (known !== undefined) return known
-    const record = () => {
+    const save = () => {
       if (id === current()) holdOpen()
-      return shelf.record(id)
+      return shelf.save(id)
     }
-    const keeper = createKeeper(stores.workbooks, id, record, (state) => tellKept(id, state), around.clock)
+    const keeper = createKeeper(save, (state) => tellKept(id, state), around.clock)
     keepers.set(id, keeper)
     return keeper
   }
@@ -177,8 +288,10 @@ export async function openSession(
 
   /** Saves the open workbook, so that another may take its place. */
   async function putAway(): Promise<void> {
-    const keeper = keepers.get(current())
-    if (keeper !== undefined) await keeper.flush()
+    if (!hasDiverged()) await keepers.get(current())?.flush()
+    if (!hasDiverged()) return
+    keepCopy()
+    await keepers.get(current())?.flush()
   }
 
   function prefer(change: Partial<Preferences>): void {
@@ -231,23 +344,24 @@ export async function openSession(
       }),
     rename: (id, title) =>
       inTurn(async () => {
-        if (id === current()) await putAway()
-        await shelf.rename(id, title).finally(showShelf)
-        tabs.tell({})
+        await putAway()
+        await refresh()
+        shelf.hold(id, { title })
+        await shelf.save(id).finally(showShelf)
+        tabs.tell({ saved: id })
       }),
     remove: (id) =>
       inTurn(async () => {
+        if (id === current()) await putAway()
         const wasOpen = id === current()
-        if (wasOpen) await putAway()
         const kept = shelf.find(id)
         if (kept === undefined) return
         const title = titleOf(kept)
         const putBack = await shelf.remove(id)
-        keepers.delete(id)
-        setStates((was) => new Map([...was].filter(([one]) => one !== id)))
+        letGo(id)
         if (wasOpen) await openFirst(undefined)
         showShelf()
-        tabs.tell({})
+        tabs.tell({ removed: id })
         setNotice({
           text: en.workbooks.removed(title),
           undo: () =>
@@ -258,7 +372,7 @@ export async function openSession(
                 const back = shelf.find(id)
                 if (back !== undefined && "document" in back) await openKept(id, back.document)
               }
-              tabs.tell({})
+              tabs.tell({ saved: id })
               setNotice({ text: en.workbooks.backAgain(title) })
             }),
         })
@@ -272,7 +386,32 @@ export async function openSession(
       reopen(id, definition, withoutTyped(before))
       session.say(en.startedAgain(open.scenario().title), () => reopen(id, definition, before))
     },
+    file() {
+      const open = sheet()
+      return open === undefined ? undefined : workbookFile(session.title(), open.document())
+    },
+    async openFile(file) {
+      let opened = false
+      await inTurn(async () => {
+        const read = await readWorkbookFile(file, unknownTemplate)
+        if ("refusal" in read) {
+          const reason = fileWords(read.refusal, unitSystem())
+          setNotice({ text: en.files.refused(file.name, reason), stays: true })
+          return
+        }
+        await putAway()
+        const { document } = read
+        const id = storeCopy(read.title ?? template(document.template)?.title ?? file.name, document)
+        await openKept(id, document)
+        opened = true
+        if (notice()?.stays === undefined) session.say(en.files.opened(session.title()))
+      })
+      return opened
+    },
     notice,
+    offer(text, choices) {
+      setNotice({ text, choices, stays: true })
+    },
     say(text, undo) {
       setNotice(undo === undefined ? { text } : { text, undo })
     },
@@ -282,8 +421,14 @@ export async function openSession(
     prefer,
     unitSystem,
     flush() {
+      if (hasDiverged()) keepCopy()
       for (const keeper of keepers.values()) void keeper.flush()
       void preferencesKeeper.flush()
+    },
+    async saveAll() {
+      if (hasDiverged()) keepCopy()
+      await Promise.all([...[...keepers.values()].map((keeper) => keeper.flush()), preferencesKeeper.flush()])
+      return unsaved().length === 0
     },
   }
   return { session, opened }

@@ -1,4 +1,4 @@
-import { Show } from "solid-js"
+import { For, Show } from "solid-js"
 import { useSession } from "../bridge/context.ts"
 import { en } from "../text/en.ts"
 
@@ -25,6 +25,20 @@ export function NoticeBar() {
                 </button>
               )}
             </Show>
+            <For each={notice().choices}>
+              {(choice) => (
+                <button
+                  type="button"
+                  class="small main-action"
+                  onClick={() => {
+                    session.dismiss()
+                    choice.act()
+                  }}
+                >
+                  {choice.text}
+                </button>
+              )}
+            </For>
             <button type="button" class="small" onClick={() => session.dismiss()}>
               {en.dismiss}
             </button>

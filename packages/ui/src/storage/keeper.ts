@@ -1,4 +1,4 @@
-import { type RecordStore, type Refusal, refusalOf } from "./store.ts"
+import { type Refusal, refusalOf } from "./store.ts"
 
 export type KeptState =
   | { readonly kind: "nothing" }
@@ -15,22 +15,23 @@ export interface Keeper {
   changed(): void
   /** Save now whatever is not saved; resolves when the store has answered. */
   flush(): Promise<void>
+  /** Forgets what is not saved: it is kept elsewhere, or not wanted. */
+  drop(): void
 }
 
 const WAIT = 300
 
 /**
- * Saves a record some time after the last change, at most one write at a time. A refusal is told and kept in mind:
+ * Saves some time after the last change, at most one write at a time. A refusal is told and kept in mind:
  * the next change, or flush, tries again.
  */
 export function createKeeper(
-  store: RecordStore,
-  key: string,
-  read: () => unknown,
+  save: () => Promise<void>,
   tell: (state: KeptState) => void,
   clock: Clock,
 ): Keeper {
   let unsaved = false
+  let dropped = false
   let cancel: (() => void) | undefined
   let writing: Promise<void> | undefined
 
@@ -38,14 +39,15 @@ export function createKeeper(
     while (unsaved) {
       unsaved = false
       try {
-        await store.put(key, read())
+        await save()
       } catch (thrown) {
+        if (dropped) return
         unsaved = true
         tell({ kind: "refused", refusal: refusalOf(thrown) })
         return
       }
     }
-    tell({ kind: "saved" })
+    if (!dropped) tell({ kind: "saved" })
   }
 
   function flush(): Promise<void> {
@@ -67,6 +69,11 @@ export function createKeeper(
       cancel = clock.after(WAIT, () => void flush())
     },
     flush,
+    drop() {
+      cancel?.()
+      unsaved = false
+      dropped = true
+    },
   }
 }
 

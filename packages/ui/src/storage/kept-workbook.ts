@@ -6,7 +6,15 @@ export interface KeptWorkbook {
   readonly title?: string
   /** When it was last changed, as ISO 8601 in UTC; absent where that was not noted. */
   readonly changed?: string
+  /** How many times it was written, so that a tab notices when another one was first; absent counts as none. */
+  readonly revision?: number
   readonly document: unknown
+}
+
+/** The revision of a record, whatever it holds. */
+export function revisionOf(record: unknown): number {
+  const revision = (record as { readonly revision?: unknown } | null | undefined)?.revision
+  return typeof revision === "number" && Number.isSafeInteger(revision) && revision > 0 ? revision : 0
 }
 
 /** A workbook in the list: one that can be opened has a document, any other a problem that says why not. */

@@ -1,13 +1,11 @@
-/** What a tab tells the others: which workbook it saved, or that the list of them is another one. */
-export interface Word {
-  readonly saved?: string
-}
+/** What a tab tells the others: which workbook it saved or took away. */
+export type Word = { readonly saved: string } | { readonly removed: string }
 
 export interface OtherTabs {
   tell(word: Word): void
 }
 
-/** Word between the tabs of this browser: of a workbook open in two, the last to save is the one that is kept. */
+/** Word between the tabs of this browser. It may come late or not at all: what guards a workbook is its revision. */
 export function otherTabs(onWord: (word: Word) => void): OtherTabs {
   const channel = new BroadcastChannel("pegbook workbooks")
   channel.addEventListener("message", ({ data }: MessageEvent<Word>) => onWord(data))

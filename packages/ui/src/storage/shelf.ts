@@ -1,4 +1,4 @@
-import { type KeptWorkbook, type Knows, readKept, type Shelved } from "./kept-workbook.ts"
+import { type KeptWorkbook, type Knows, readKept, revisionOf, type Shelved } from "./kept-workbook.ts"
 import type { ListedStore } from "./store.ts"
 
 /** All workbooks of this browser. Where the store refuses, they last as long as the page. */
@@ -8,12 +8,13 @@ export interface Shelf {
   /** Last changed first. */
   list(): readonly Shelved[]
   find(id: string): Shelved | undefined
-  /** The record as it is held here. */
-  record(id: string): unknown
+  /**
+   * Stores the record as it is held here, as its next revision. Rejects when the store refuses, and as overtaken when
+   * another tab stored that revision first.
+   */
+  save(id: string): Promise<void>
   /** Changes members of a record, or makes one; whoever calls sees to it that it is stored. */
   hold(id: string, change: Partial<KeptWorkbook>): void
-  /** Gives a title and stores it; all else in the record stays as it is. Rejects when the store refuses. */
-  rename(id: string, title: string): Promise<void>
   /** Takes a workbook away; what it returns puts it back as it was. Both reject when the store refuses. */
   remove(id: string): Promise<() => Promise<void>>
 }
@@ -21,6 +22,7 @@ export interface Shelf {
 export function createShelf(store: ListedStore, knows: Knows): Shelf {
   const held = new Map<string, unknown>()
   const shelved = new Map<string, Shelved>()
+  const saving = new Map<string, Promise<void>>()
 
   function put(id: string, record: unknown): void {
     held.set(id, record)
@@ -36,6 +38,27 @@ export function createShelf(store: ListedStore, knows: Knows): Shelf {
     put(id, { ...(held.get(id) as object | undefined), ...change })
   }
 
+  async function write(id: string): Promise<void> {
+    const record = held.get(id)
+    const revision = revisionOf(record) + 1
+    // A record that is no object is not ours to change.
+    const ours = typeof record === "object" && record !== null
+    await store.put(id, ours ? { ...record, revision } : record, revision)
+    if (ours && held.has(id)) hold(id, { revision })
+  }
+
+  /** One write of a record at a time; the first at once, for a page that is going away. */
+  function save(id: string): Promise<void> {
+    const before = saving.get(id)
+    const writing = (before === undefined ? write(id) : before.catch(() => {}).then(() => write(id))).finally(
+      () => {
+        if (saving.get(id) === writing) saving.delete(id)
+      },
+    )
+    saving.set(id, writing)
+    return writing
+  }
+
   return {
     async refresh(unsaved) {
       const stored = await store.all()
@@ -44,19 +67,15 @@ export function createShelf(store: ListedStore, knows: Knows): Shelf {
     },
     list: () => [...shelved.values()].sort((a, b) => moment(b) - moment(a)),
     find: (id) => shelved.get(id),
-    record: (id) => held.get(id),
+    save,
     hold,
-    async rename(id, title) {
-      hold(id, { title })
-      await store.put(id, held.get(id))
-    },
     async remove(id) {
       const record = held.get(id)
       await store.remove(id)
       drop(id)
       return async () => {
         put(id, record)
-        await store.put(id, record)
+        await save(id)
       }
     },
   }

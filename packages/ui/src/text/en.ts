@@ -386,14 +386,48 @@ export const en = {
     saving: "Saving…",
     nothing: "Nothing to save yet",
     denied:
-      "Not saved: this browser does not let pages keep anything. Your work lasts until this page is closed.",
-    full: "Not saved: the browser’s storage is full. Free some space; Pegbook keeps trying at every change.",
-    failed: (reason: string) => `Not saved: ${reason}. Pegbook keeps trying at every change.`,
+      "Not saved: this browser does not let pages keep anything. Your work lasts until this page is closed; save it to a file to keep it.",
+    full: "Not saved: the browser’s storage is full. Free some space, or save to a file; Pegbook keeps trying at every change.",
+    overtaken: "Not saved: this workbook was changed in another tab. Choose below which one goes on.",
+    cleared: "Not saved: the browser’s storage was cleared while this page was open.",
+    failed: (reason: string) =>
+      `Not saved: ${reason}. Pegbook keeps trying at every change; save to a file to be sure.`,
     unreadable: (title: string, reason: string) =>
       `The workbook “${title}” could not be opened. ${reason} It is kept untouched in the list under Start; another workbook is open.`,
     notRead: (reason: string) => `The saved workbook was opened, but not all of it could be used: ${reason}`,
     elsewhere:
-      "This workbook was changed in another tab. Reload this page to see it, or go on here to keep what is here.",
+      "This workbook was changed in another tab. Nothing here is saved over it. Take what the other tab has, or keep yours as a copy beside it.",
+    takeOther: "Take the other’s",
+    keepCopy: "Keep mine as a copy",
+    tookOther: "This is what the other tab saved. Undo brings yours back, as a copy beside it.",
+    copyTitle: (title: string) => `${title}, copy`,
+    keptCopy: (title: string) =>
+      `Yours goes on here as “${title}”. What the other tab saved is in the list under Start.`,
+    removedElsewhere:
+      "This workbook was deleted in another tab. It is still whole here: change anything, or save it to a file, and it is kept again.",
+    savedAgain: (count: number) =>
+      `The browser’s storage was cleared while this page was open. What the page still held is being saved again: ${many(count, "workbook", "workbooks")}. Whatever you do not want, delete under Start.`,
+  },
+
+  files: {
+    save: "Save to a file",
+    open: "Open a file",
+    opened: (title: string) => `Opened the file as a workbook of its own, “${title}”.`,
+    refused: (name: string, reason: string) =>
+      `“${name}” was not opened. ${reason} The open workbook is as it was.`,
+    tooLarge: (bytes: number, most: number) =>
+      `It is ${Math.ceil(bytes / 1e6)} MB large, and a workbook is never more than ${most / 1e6} MB. Choose a file that was saved here.`,
+    unreachable:
+      "The browser could not read it: it may have been moved or deleted, or may not be yours to read.",
+    notJson:
+      "It is not a workbook that was saved here, or not all of one: it may not have been copied to its end. Save it anew, or copy it again.",
+  },
+
+  updates: {
+    waiting: "A newer version is here. Reload when it suits you.",
+    reload: "Save and reload",
+    notSaved:
+      "Not reloaded, because the open workbook could not be saved in this browser. Save it to a file first, then reload the page.",
   },
 
   startAgain: "Start again from the template’s values",

@@ -8,6 +8,10 @@ export function refusalWords(refusal: Refusal): string {
       return en.kept.denied
     case "full":
       return en.kept.full
+    case "overtaken":
+      return en.kept.overtaken
+    case "cleared":
+      return en.kept.cleared
     case "other":
       return en.kept.failed(refusal.reason)
   }

@@ -3,15 +3,23 @@ import { demo } from "@pegbook/templates"
 import { expect, test } from "vitest"
 import { openSession } from "../../src/bridge/session.ts"
 import type { Word } from "../../src/storage/other-tabs.ts"
+import { en } from "../../src/text/en.ts"
 import { handClock, memoryStore, named } from "../storage/fakes.ts"
 
 /** What one browser keeps, and the sessions opened on it one after the other. */
 function browser(workbooks = new Map<string, unknown>()) {
-  const stores = { records: memoryStore(), workbooks: memoryStore(workbooks) }
+  let cleared = () => {}
+  const stores = {
+    records: memoryStore(),
+    workbooks: memoryStore(workbooks),
+    onCleared: (listener: () => void) => {
+      cleared = listener
+    },
+  }
   let minute = 0
   let ids = 0
   const told: Word[] = []
-  let hear: (word: Word) => void = () => {}
+  const hear: ((word: Word) => void)[] = []
   const open = async () => {
     const time = handClock()
     const { session, opened } = await openSession(stores, {
@@ -20,7 +28,7 @@ function browser(workbooks = new Map<string, unknown>()) {
       languages: ["de-AT"],
       newId: () => `id-${++ids}`,
       tabs: (onWord) => {
-        hear = onWord
+        hear.push(onWord)
         return { tell: (word) => told.push(word) }
       },
     })
@@ -34,9 +42,28 @@ function browser(workbooks = new Map<string, unknown>()) {
       session.flush()
       await new Promise((resolve) => setTimeout(resolve))
     }
-    return { session, sheet, length, close, time }
+    const choose = async (text: string) => {
+      const choice = session.notice()?.choices?.find((one) => one.text === text)
+      expect(choice, text).toBeDefined()
+      session.dismiss()
+      choice?.act()
+      // What is asked for later waits its turn.
+      await session.open("none")
+      await close()
+    }
+    return { session, sheet, length, close, choose, time }
   }
-  return { stores, open, told, hear: (word: Word) => hear(word) }
+  return {
+    stores,
+    open,
+    told,
+    /** To the session opened last. */
+    hear: (word: Word) => hear.at(-1)?.(word),
+    clear: () => {
+      workbooks.clear()
+      cleared()
+    },
+  }
 }
 
 test("first comes the demonstration, in the units that the language proposes, and it is kept once changed", async () => {
@@ -133,7 +160,7 @@ test("a workbook that cannot be read is never written over, and the page says th
   expect(stores.workbooks.records.size).toBe(2)
 })
 
-test("word that the open workbook was saved in another tab is passed on; of another one, the list is read again", async () => {
+test("word of another tab's workbook: the list is read again; of the open one: it is said", async () => {
   const { stores, open, hear, told } = browser()
   const { session, length, close } = await open()
   length("18 ft")
@@ -163,4 +190,165 @@ test("where nothing may be kept, several workbooks last as long as the page", as
   expect(length()).not.toBe("18 ft")
   await session.open(first)
   expect(length()).toBe("18 ft")
+})
+
+/** Two tabs on one workbook, of 18 ft. */
+async function twoTabs() {
+  const both = browser()
+  const { stores, open } = both
+  const first = await open()
+  first.length("18 ft")
+  await first.close()
+  const second = await open()
+  expect(second.session.current()).toBe(first.session.current())
+  const id = first.session.current()
+  const stored = (which = id) =>
+    (stores.workbooks.records.get(which) as { document: { scenarios: { typed: object }[] } } | undefined)
+      ?.document.scenarios[0]?.typed
+  return { ...both, first, second, id, stored }
+}
+
+test("the second tab to save writes nothing over the first, and keeps its own as a copy", async () => {
+  const { stores, first, second, id, stored } = await twoTabs()
+  first.length("19 ft")
+  await first.close()
+  second.length("17 ft")
+  await second.close()
+  expect(stored()).toEqual({ platform_length: "19 ft" })
+  expect(second.session.kept()).toEqual({ kind: "refused", refusal: { why: "overtaken" } })
+
+  await second.choose(en.kept.keepCopy)
+  expect(second.length()).toBe("17 ft")
+  expect(second.session.kept()).toEqual({ kind: "saved" })
+  expect(second.session.current()).not.toBe(id)
+  expect(stored(second.session.current())).toEqual({ platform_length: "17 ft" })
+  expect(stored()).toEqual({ platform_length: "19 ft" })
+  expect(second.session.workbooks()).toHaveLength(2)
+  expect(stores.workbooks.records.size).toBe(2)
+
+  // Each goes on with its own.
+  first.length("20 ft")
+  await first.close()
+  expect(first.session.kept()).toEqual({ kind: "saved" })
+})
+
+test("the second tab takes what the first saved; its own comes back as a copy when that is undone", async () => {
+  const { first, second, id, stored } = await twoTabs()
+  first.length("19 ft")
+  await first.close()
+  second.length("17 ft")
+  await second.close()
+  await second.choose(en.kept.takeOther)
+  expect(second.length()).toBe("19 ft")
+  expect(second.session.current()).toBe(id)
+
+  second.session.notice()?.undo?.()
+  await second.session.open("none")
+  expect(second.length()).toBe("17 ft")
+  expect(stored()).toEqual({ platform_length: "19 ft" })
+
+  await second.session.open(id)
+  second.length("21 ft")
+  await second.close()
+  expect(stored()).toEqual({ platform_length: "21 ft" })
+})
+
+test("a page that goes away before the choice was made, or for another workbook, keeps its own as a copy", async () => {
+  for (const leave of ["close", "start"] as const) {
+    const { first, second, id, stored, hear, stores } = await twoTabs()
+    first.length("19 ft")
+    await first.close()
+    hear({ saved: id })
+    second.length("17 ft")
+    await (leave === "close" ? second.close() : second.session.start(demo()))
+    expect(stored()).toEqual({ platform_length: "19 ft" })
+    const others = [...stores.workbooks.records.keys()].filter((one) => one !== id)
+    expect(others.map((one) => stored(one))).toContainEqual({ platform_length: "17 ft" })
+  }
+})
+
+test("a tab in which nothing was typed since makes no copy of its own", async () => {
+  const { first, second, id, hear, stores } = await twoTabs()
+  first.length("19 ft")
+  await first.close()
+  hear({ saved: id })
+  await second.close()
+  expect(stores.workbooks.records.size).toBe(1)
+})
+
+test("deleted in another tab, it is still whole here, and the next change keeps it again", async () => {
+  const { first, second, id, hear, stored } = await twoTabs()
+  await first.session.remove(id)
+  hear({ removed: id })
+  expect(second.session.notice()?.text).toBe(en.kept.removedElsewhere)
+  expect(stored()).toBeUndefined()
+  second.length("17 ft")
+  await second.close()
+  expect(stored()).toEqual({ platform_length: "17 ft" })
+})
+
+test("what the page holds is saved again after the browser threw everything away", async () => {
+  const { stores, open, clear } = browser()
+  const { session, length, close } = await open()
+  length("18 ft")
+  await session.start(demo())
+  length("19 ft")
+  await close()
+  clear()
+  await session.open("none")
+  expect(session.notice()?.text).toBe(en.kept.savedAgain(2))
+  await close()
+  expect(session.kept()).toEqual({ kind: "saved" })
+  expect(stores.workbooks.records.size).toBe(2)
+  expect((await open()).length()).toBe("19 ft")
+})
+
+/** A file as the browser hands it over. */
+function chosen(text: string, name = "chosen.json", size = text.length) {
+  return { name, size, text: async () => text }
+}
+
+test("a workbook saved to a file opens as one of its own, under its title", async () => {
+  const { stores, open } = browser()
+  const { session, length } = await open()
+  length("18 ft")
+  await session.rename(session.current(), "Behind the house / north")
+  const file = session.file() ?? expect.fail("no file")
+  expect(file.name).toBe("Behind-the-house-north.json")
+
+  length("12 ft")
+  expect(await session.openFile(chosen(file.text))).toBe(true)
+  expect(length()).toBe("18 ft")
+  expect(session.title()).toBe("Behind the house / north 2")
+  expect(stores.workbooks.records.size).toBe(2)
+  expect(JSON.parse(session.file()?.text ?? "")).toEqual({
+    ...JSON.parse(file.text),
+    title: "Behind the house / north 2",
+  })
+})
+
+test.each([
+  ["not JSON", chosen("junk"), en.files.notJson],
+  ["cut off", chosen('{"format":"pegbook-workbook","version":1,"scen'), en.files.notJson],
+  ["too large", chosen("", "big.json", 50_000_000), "It is 50 MB large"],
+  ["of a later version", chosen('{"format":"pegbook-workbook","version":99}'), "version 99"],
+  ["of something else", chosen("[1,2,3]"), "does not hold one object"],
+  [
+    "of a template that is not here",
+    chosen(JSON.stringify({ ...openBook(demo()).book.document(), template: "moon-base" })),
+    "moon-base",
+  ],
+  ["gone", { ...chosen(""), text: () => Promise.reject(named("NotReadableError")) }, en.files.unreachable],
+])("a file that is %s is refused in words, and the open workbook is untouched", async (_, file, words) => {
+  const { stores, open } = browser()
+  const { session, length, close } = await open()
+  length("18 ft")
+  const id = session.current()
+  expect(await session.openFile(file)).toBe(false)
+  expect(session.notice()?.text).toContain(words)
+  expect(session.notice()?.text).toContain(file.name)
+  expect(session.current()).toBe(id)
+  expect(length()).toBe("18 ft")
+  await close()
+  expect(stores.workbooks.records.size).toBe(1)
 })

@@ -1,15 +1,20 @@
 import type { Clock } from "../../src/storage/keeper.ts"
-import type { ListedStore } from "../../src/storage/store.ts"
+import type { ListedStore, RecordStore } from "../../src/storage/store.ts"
 
-/** Records in memory. `refuse` makes every change fail with this error until it is set back. */
+/** Records in memory; a revision is written once. `refuse` makes every change fail with this error until it is set back. */
 export function memoryStore(records = new Map<string, unknown>()) {
+  const written = new Set<string>()
   const store = {
     records,
     puts: [] as unknown[],
     refuse: undefined as Error | undefined,
     get: async (key: string) => records.get(key),
-    async put(key: string, value: unknown) {
+    async put(key: string, value: unknown, revision?: number) {
       if (store.refuse !== undefined) throw store.refuse
+      if (revision !== undefined) {
+        if (written.has(`${key} ${revision}`)) throw named("ConstraintError")
+        written.add(`${key} ${revision}`)
+      }
       store.puts.push(value)
       records.set(key, structuredClone(value))
     },
@@ -18,7 +23,7 @@ export function memoryStore(records = new Map<string, unknown>()) {
       if (store.refuse !== undefined) throw store.refuse
       records.delete(key)
     },
-  } satisfies ListedStore & Record<string, unknown>
+  } satisfies ListedStore & RecordStore & Record<string, unknown>
   return store
 }
 

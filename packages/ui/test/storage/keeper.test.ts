@@ -9,9 +9,7 @@ function keeping() {
   const told: KeptState[] = []
   let value = 0
   const keeper = createKeeper(
-    store,
-    "workbook",
-    () => value,
+    () => store.put("workbook", value),
     (state) => told.push(state),
     time.clock,
   )
@@ -75,9 +73,20 @@ test("after a refusal a flush alone tries again", async () => {
   expect(store.records.get("workbook")).toBe(7)
 })
 
+test("what was dropped is not written any more, and nothing more is told", async () => {
+  const { store, time, told, keeper, change } = keeping()
+  change(1)
+  keeper.drop()
+  time.pass()
+  await keeper.flush()
+  expect(store.puts).toEqual([])
+  expect(told).toEqual([{ kind: "saving" }])
+})
+
 // The names of exceptions are those of the Web IDL standard's table of DOMException names (from memory).
 test.each([
   ["QuotaExceededError", { why: "full" }],
+  ["ConstraintError", { why: "overtaken" }],
   ["SecurityError", { why: "denied" }],
   ["InvalidStateError", { why: "denied" }],
   ["DataCloneError", { why: "other", reason: "refused: DataCloneError" }],

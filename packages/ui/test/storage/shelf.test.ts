@@ -2,6 +2,7 @@ import { openBook } from "@pegbook/engine"
 import { demo } from "@pegbook/templates"
 import { expect, test } from "vitest"
 import { createShelf } from "../../src/storage/shelf.ts"
+import { refusalOf } from "../../src/storage/store.ts"
 import { memoryStore, named } from "./fakes.ts"
 
 const saved = openBook(demo()).book.document()
@@ -43,12 +44,39 @@ test("what another tab stored or took away is taken in, but for what is not save
   expect(ids()).not.toContain("new")
 })
 
-test("a new title is stored, and all else stays as it was", async () => {
+test("what is held is stored as the next revision, and all else stays as it was", async () => {
   const { store, shelf } = filled()
   await shelf.refresh([])
   const before = store.records.get("first") as object
-  await shelf.rename("first", "By the pond")
-  expect(store.records.get("first")).toEqual({ ...before, title: "By the pond" })
+  shelf.hold("first", { title: "By the pond" })
+  await shelf.save("first")
+  expect(store.records.get("first")).toEqual({ ...before, title: "By the pond", revision: 1 })
+  await Promise.all([shelf.save("first"), shelf.save("first")])
+  expect(store.records.get("first")).toMatchObject({ revision: 3 })
+})
+
+test("of two that hold the same revision the second is refused, as often as it tries, and writes nothing", async () => {
+  const { store, shelf } = filled()
+  const other = createShelf(store, () => undefined)
+  await Promise.all([shelf.refresh([]), other.refresh([])])
+  shelf.hold("first", { title: "Mine" })
+  other.hold("first", { title: "Theirs" })
+  await other.save("first")
+  for (const _ of [1, 2]) {
+    const refusal = await shelf.save("first").then(() => undefined, refusalOf)
+    expect(refusal).toEqual({ why: "overtaken" })
+  }
+  expect(store.records.get("first")).toMatchObject({ title: "Theirs", revision: 1 })
+})
+
+test("a full store costs no revision", async () => {
+  const { store, shelf } = filled()
+  await shelf.refresh([])
+  store.refuse = named("QuotaExceededError")
+  await expect(shelf.save("first")).rejects.toThrow()
+  store.refuse = undefined
+  await shelf.save("first")
+  expect(store.records.get("first")).toMatchObject({ revision: 1 })
 })
 
 test("what is taken away is gone from the store, and comes back as it was, readable or not", async () => {
@@ -61,7 +89,7 @@ test("what is taken away is gone from the store, and comes back as it was, reada
     expect(store.records.has(id)).toBe(false)
     await putBack()
     expect(ids()).toContain(id)
-    expect(store.records.get(id)).toEqual(before)
+    expect(store.records.get(id)).toEqual({ ...(before as object), revision: 1 })
   }
 })
 

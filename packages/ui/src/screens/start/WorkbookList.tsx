@@ -2,6 +2,7 @@ import { inWords } from "@pegbook/engine"
 import { template } from "@pegbook/templates"
 import { createSignal, For, Show } from "solid-js"
 import { useSession, useWalk } from "../../bridge/context.ts"
+import { OpenFileButton } from "../../parts/FileButtons.tsx"
 import { TitleForm } from "../../parts/TitleForm.tsx"
 import type { Shelved } from "../../storage/kept-workbook.ts"
 import { en } from "../../text/en.ts"
@@ -14,6 +15,9 @@ export function WorkbookList() {
       <h2 id="workbooks-title" tabindex={-1}>
         {en.workbooks.title}
       </h2>
+      <p class="actions">
+        <OpenFileButton class="small" />
+      </p>
       <Show when={session.workbooks().length > 0} fallback={<p class="quiet">{en.workbooks.none}</p>}>
         <p class="quiet">{en.workbooks.where}</p>
         <ul aria-labelledby="workbooks-title">

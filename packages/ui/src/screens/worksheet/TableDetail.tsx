@@ -5,7 +5,7 @@ import { en } from "../../text/en.ts"
 import { TableExchange } from "../exchange/TableExchange.tsx"
 import { ColumnDetail } from "./ColumnDetail.tsx"
 import { InputTable } from "./InputTable.tsx"
-import { stepCell } from "./step-cell.ts"
+import { stepCell, stopAtCell } from "./step-cell.ts"
 
 /** Rows drawn at first; more only when asked for. */
 const FIRST_ROWS = 100
@@ -70,7 +70,8 @@ function ReadTable(props: { readonly name: string }) {
   return (
     <>
       <section class="table-scroll" tabindex={0} aria-label={en.table.scroll(label())}>
-        <table class="rows" onKeyDown={stepCell}>
+        {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table is what a grid is made of. */}
+        <table class="rows" role="grid" onKeyDown={stepCell} onFocusIn={stopAtCell}>
           <caption class="hidden-text">{label()}</caption>
           <thead>
             <tr>
@@ -111,6 +112,7 @@ function ReadTable(props: { readonly name: string }) {
         <button
           type="button"
           class="column-title"
+          tabindex={-1}
           aria-expanded={isOpen()}
           title={en.table.openColumn(view().label)}
           onClick={() => (isOpen() ? walk.closeColumn(title.table) : walk.openColumn(title.table, bare(), 1))}

@@ -2,6 +2,7 @@ import type { UnitSystem } from "@pegbook/engine"
 import { createMemo, createSignal, For, Show } from "solid-js"
 import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
+import { OpenFileButton, SaveFileButton } from "../../parts/FileButtons.tsx"
 import { KeptNote } from "../../parts/KeptNote.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { ScenarioBox } from "../../parts/ScenarioBox.tsx"
@@ -84,6 +85,8 @@ export function TitleBlock() {
         <p class="block-caption">{en.block.kept}</p>
         <KeptNote />
         <p class="actions">
+          <SaveFileButton class="plain" />
+          <OpenFileButton class="plain" />
           <button type="button" class="plain" onClick={() => session.startAgain()}>
             {en.startAgain}
           </button>

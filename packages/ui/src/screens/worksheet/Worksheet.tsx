@@ -4,6 +4,7 @@ import { Guide } from "../../parts/Guide.tsx"
 import { en } from "../../text/en.ts"
 import { Row } from "./Row.tsx"
 import { SectionList } from "./SectionList.tsx"
+import { stepRow } from "./step-row.ts"
 import { TitleBlock } from "./TitleBlock.tsx"
 
 /** All entries in the order of the work, set out as a calculation sheet. */
@@ -15,7 +16,8 @@ export function Worksheet() {
         <p class="block-caption">{en.sections}</p>
         <SectionList />
       </nav>
-      <div class="sheet">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the titles in it. */}
+      <div class="sheet" onKeyDown={stepRow}>
         <TitleBlock />
         <CautionsFold />
         <Guide />

@@ -1,0 +1,64 @@
+import { type BookDocument, type Problem, readDocument } from "@pegbook/engine"
+import type { Knows } from "./kept-workbook.ts"
+
+/** In bytes. The largest workbook that can be typed stays well below it. */
+export const LARGEST_FILE = 20_000_000
+
+/** What is needed of a file that a person chose; the web's own `File` is one. */
+export interface ChosenFile {
+  readonly name: string
+  readonly size: number
+  text(): Promise<string>
+}
+
+export type FileRefusal =
+  | { readonly why: "too_large"; readonly bytes: number }
+  | { readonly why: "unreachable" }
+  | { readonly why: "not_json" }
+  | { readonly why: "problem"; readonly problem: Problem }
+
+/** A workbook as a file: its document, with its title beside it. The name has only what every system allows. */
+export function workbookFile(
+  title: string,
+  document: BookDocument,
+): { readonly name: string; readonly text: string } {
+  const name = title
+    .normalize("NFKC")
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .slice(0, 80)
+    .replace(/^-+|-+$/g, "")
+  return {
+    name: `${name === "" ? "workbook" : name}.json`,
+    text: `${JSON.stringify({ ...document, title }, null, 2)}\n`,
+  }
+}
+
+/** Reads a chosen file, whatever it is; never rejects. */
+export async function readWorkbookFile(
+  file: ChosenFile,
+  knows: Knows,
+): Promise<{ readonly title?: string; readonly document: BookDocument } | { readonly refusal: FileRefusal }> {
+  if (file.size > LARGEST_FILE) return { refusal: { why: "too_large", bytes: file.size } }
+  const text = await file.text().catch(() => undefined)
+  if (text === undefined) return { refusal: { why: "unreachable" } }
+  let json: unknown
+  try {
+    json = JSON.parse(text)
+  } catch {
+    return { refusal: { why: "not_json" } }
+  }
+  const { document: read, problems } = readDocument(json)
+  const problem = read === undefined ? problems[0] : knows(read)
+  if (read === undefined || problem !== undefined) {
+    return {
+      refusal: {
+        why: "problem",
+        problem: problem ?? { code: "file_unreadable", at: {}, reason: "It is not a workbook." },
+      },
+    }
+  }
+  const { title, ...document } = read
+  return typeof title === "string" && title.trim() !== "" && title.length <= 200
+    ? { title: title.trim(), document }
+    : { document }
+}
