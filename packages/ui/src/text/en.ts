@@ -279,7 +279,9 @@ export const en = {
     loading: "One moment…",
     notLoaded: "That part of the page could not be fetched. Reload the page and try again.",
     headings: (names: readonly string[]) =>
-      `In the first line: ${names.join(", ")}. Commas, semicolons or tabs between them; a heading may give the unit, such as “${names[0]} (cm)”.`,
+      `In the first line: ${names.join(", ")}. Commas, semicolons or tabs between them.`,
+    headingUnit: (name: string, unit: string) =>
+      `A heading may give the unit of the numbers under it, such as “${name} (${unit})”.`,
     file: "A file",
     paste: "Or paste it here",
     found: (good: number, bad: number) =>

@@ -62,8 +62,9 @@ test("checks are counted by verdict, the worst first, each with the way to the f
 
 test("a row that was begun is unfinished, a blank one is not there", () => {
   const columns = ["x", "y"]
-  expect(firstUnfinished([{ x: "1 ft", y: "2 ft" }, {}], columns)).toBeUndefined()
-  expect(firstUnfinished([{}, { x: "1 ft", y: " " }], columns)).toEqual({ row: 2, missing: ["y"] })
+  expect(firstUnfinished([{ x: "1 ft", y: "2 ft" }, {}], columns, [])).toBeUndefined()
+  expect(firstUnfinished([{}, { x: "1 ft", y: " " }], columns, [])).toEqual({ row: 2, missing: ["y"] })
+  expect(firstUnfinished([{ x: "1 ft", y: " " }], columns, ["y"])).toBeUndefined()
   expect(rowsToCommit([{}, { x: "1 ft", y: "2 ft" }], columns)).toEqual({
     rows: [{ x: "1 ft", y: "2 ft" }],
     places: [1],

@@ -1,4 +1,4 @@
-import { type DecimalMark, inWords, type Problem, readTable, type TableText } from "@pegbook/engine"
+import { type DecimalMark, inWords, measure, type Problem, readTable, type TableText } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
@@ -21,8 +21,12 @@ export default function BringIn(props: { readonly name: string; readonly close: 
     sheet
       .table(props.name)
       .columns.filter((column) => column.kind === "input")
-      .map(({ name, label, measure }) => ({ name: name.slice(props.name.length + 1), label, measure })),
+      .map((column) => ({ ...column, name: column.name.slice(props.name.length + 1) })),
   )
+  const withUnit = () =>
+    columns()
+      .map(({ name, measure: id }) => ({ name, unit: measure(id).usual[sheet.unitSystem()] }))
+      .find(({ unit }) => unit !== "" && unit !== "1")
   const there = () => sheet.typedRows(props.name)
   const read = createMemo((): TableText | undefined => {
     if (text().trim() === "") return undefined
@@ -53,7 +57,10 @@ export default function BringIn(props: { readonly name: string; readonly close: 
 
   return (
     <section class="bring-in" aria-label={en.exchange.bringIn}>
-      <p class="quiet">{en.exchange.headings(columns().map(({ name }) => name))}</p>
+      <p class="quiet">
+        {en.exchange.headings(columns().map(({ name }) => name))}{" "}
+        <Show when={withUnit()}>{(one) => en.exchange.headingUnit(one().name, one().unit)}</Show>
+      </p>
       <label class="bring-in-file">
         <span>{en.exchange.file}</span>
         <input

@@ -19,7 +19,11 @@ export function InputTable(props: { readonly name: string }) {
   )
   const bare = (name: string) => name.slice(props.name.length + 1)
   const names = () => columns().map((column) => bare(column.name))
-  const unfinished = () => firstUnfinished(rows, names())
+  const texts = () =>
+    columns()
+      .filter((column) => column.measure === "text")
+      .map((column) => bare(column.name))
+  const unfinished = () => firstUnfinished(rows, names(), texts())
   const labelOf = (column: string) => columns().find((one) => bare(one.name) === column)?.label ?? column
 
   const inForce = createMemo(() => sheet.typedRows(props.name), [], { equals: sameRows })
