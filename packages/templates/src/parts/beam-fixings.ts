@@ -2,33 +2,45 @@ import { GEOMETRY, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import type { JointGroup } from "./fixings.ts"
 
-/** Ties where joists cross beams. Needs: beam_count, joist_count. */
-export const beamTies: JointGroup = {
-  entries: [
-    {
-      kind: "input",
-      name: "ties_per_crossing",
-      label: "Ties where a joist crosses a beam",
-      measure: "count",
-      default: "1",
-      least: "0",
-      most: "2",
-      why: "A small metal tie keeps the joist on the beam and upright.",
-      sources: [USER, practice("one tie a crossing")],
-    },
-    {
-      kind: "formula",
-      name: "tie_count",
-      label: "Ties",
-      measure: "count",
-      formula: "beam_count * joist_count * ties_per_crossing",
-      why: "Every joist crosses every beam.",
-      sources: [GEOMETRY],
-    },
-  ],
-  joints: [],
-  hardware: [{ piece: "tie", wanted: "ties where a joist crosses a beam", number: "tie_count" }],
+/**
+ * Ties where joists cross the lines that carry them, under boards that have crossings of their own. Needs: the count of
+ * lines, joist_count.
+ */
+export function tiesOn({ noun, count, why }: { noun: string; count: string; why: string }): JointGroup {
+  return {
+    entries: [
+      {
+        kind: "input",
+        name: "ties_per_crossing",
+        label: `Ties where a joist crosses a ${noun}`,
+        measure: "count",
+        default: "1",
+        least: "0",
+        most: "2",
+        why,
+        sources: [USER, practice("one tie a crossing")],
+      },
+      {
+        kind: "formula",
+        name: "tie_count",
+        label: "Ties",
+        measure: "count",
+        formula: `${count} * joist_count * ties_per_crossing`,
+        why: `Every joist crosses every ${noun}.`,
+        sources: [GEOMETRY],
+      },
+    ],
+    joints: [],
+    hardware: [{ piece: "tie", wanted: `ties where a joist crosses a ${noun}`, number: "tie_count" }],
+  }
 }
+
+/** Ties where joists cross beams. Needs: beam_count, joist_count. */
+export const beamTies: JointGroup = tiesOn({
+  noun: "beam",
+  count: "beam_count",
+  why: "A small metal tie keeps the joist on the beam and upright.",
+})
 
 /** Planks of a beam, screwed together. Needs: beam_count, beam_plies, beam_length, beam_thickness, rounding_tolerance. */
 export const beamPlankScrews: JointGroup = {

@@ -3,7 +3,7 @@ import { adapt } from "../adapt.ts"
 import { sizesFrom } from "../figures/dressed-sizes.ts"
 import { COMMON_PRACTICE, GEOMETRY, OVERHANG_QUARTER, PS_20, TREATED_TIMBER, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
-import { carryingColumns } from "./carrying-lines.ts"
+import { carryingLines } from "./carrying-lines.ts"
 import { splicedLines } from "./spliced-lines.ts"
 
 /**
@@ -86,39 +86,15 @@ export const beamLayout: Section = {
       why: "From the frame's long edge to the middle of the first and the last beam. The joists reach past them by as much.",
       sources: [USER],
     },
-    {
-      kind: "formula",
-      name: "beam_count",
-      label: "Beams",
-      measure: "count",
-      formula:
-        "ROUNDUP((platform_width - 2 * beam_edge_offset) / beam_spacing_max - rounding_tolerance; 0) + 1",
-      why: "The spaces that the width needs, counted up, and one more.",
-      sources: [GEOMETRY],
-    },
-    {
-      kind: "formula",
-      name: "beam_spacing",
-      label: "Spacing of the beams, centre to centre",
-      measure: "length",
-      formula: "(platform_width - 2 * beam_edge_offset) / (beam_count - 1)",
-      why: "The spaces shared out evenly. Mark this on the end strings.",
-      sources: [GEOMETRY],
-    },
-    {
-      kind: "table",
-      name: "beams",
-      label: "Each beam",
-      why: "Where each beam lies, and how much of the width rests on it.",
-      sources: [GEOMETRY],
-      rows: { kind: "formula", formula: "beam_count" },
-      columns: carryingColumns({
-        noun: "beam",
-        count: "beam_count",
-        spacing: "beam_spacing",
-        first: "beam_edge_offset",
-      }),
-    },
+    ...carryingLines({
+      noun: "beam",
+      nouns: "beams",
+      counted: "Beams",
+      each: "Each beam",
+      spread: "platform_width - 2 * beam_edge_offset",
+      first: "beam_edge_offset",
+      markedOn: "the end strings",
+    }),
     {
       kind: "figure",
       name: "overhang_share_most",

@@ -1,8 +1,7 @@
 import type { Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
-import { GEOMETRY } from "../sources.ts"
+import { tiesOn } from "./beam-fixings.ts"
 import type { JointGroup } from "./fixings.ts"
-import { skidCrossings } from "./frame-screws.ts"
 import { skidJoints, skidLayout } from "./skids.ts"
 import { SKIDS, type SupportedLines } from "./supported-lines.ts"
 
@@ -90,31 +89,9 @@ export const bearerJoints: Section = {
   title: "Bearers and their joints",
 }
 
-const bearerTieInputs = adapt(
-  { id: "bearer-ties", title: "", says: "", entries: skidCrossings.entries },
-  {
-    labels: { ties_per_crossing: "Ties where a joist crosses a bearer" },
-    whys: {
-      ties_per_crossing: "A small metal tie keeps the joist on the bearer when wind lifts what stands on it.",
-    },
-    without: ["screws_per_crossing", "crossing_count", "crossings", "tie_count"],
-  },
-)
-
-/** Joists on bearers, under boards that have crossings of their own. Needs: skid_count, joist_count. */
-export const bearerTies: JointGroup = {
-  entries: [
-    ...bearerTieInputs.entries,
-    {
-      kind: "formula",
-      name: "tie_count",
-      label: "Ties",
-      measure: "count",
-      formula: "skid_count * joist_count * ties_per_crossing",
-      why: "Every joist crosses every bearer.",
-      sources: [GEOMETRY],
-    },
-  ],
-  joints: [],
-  hardware: [{ piece: "tie", wanted: "ties where a joist crosses a bearer", number: "tie_count" }],
-}
+/** Joists on bearers. Needs: skid_count, joist_count. */
+export const bearerTies: JointGroup = tiesOn({
+  noun: "bearer",
+  count: "skid_count",
+  why: "A small metal tie keeps the joist on the bearer when wind lifts what stands on it.",
+})

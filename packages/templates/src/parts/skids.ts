@@ -9,6 +9,7 @@ import {
   TREATED_TIMBER,
   USER,
 } from "../sources.ts"
+import { carryingLines } from "./carrying-lines.ts"
 import { splicedLines } from "./spliced-lines.ts"
 
 /** The skids: the heavy timbers that lie along the platform on the supports. */
@@ -79,75 +80,15 @@ export const skidLayout: Section = {
       least: "0 in",
       most: "18 in",
     },
-    {
-      kind: "formula",
-      name: "skid_count",
-      label: "Lines of skids",
-      why: "The spaces that the width needs, counted up, and one more: a fence has one post more than it has gaps.",
-      sources: [GEOMETRY],
-      measure: "count",
-      formula:
-        "ROUNDUP((platform_width - 2 * skid_inset - skid_thickness) / skid_spacing_max - rounding_tolerance; 0) + 1",
-    },
-    {
-      kind: "formula",
-      name: "skid_spacing",
-      label: "Spacing of the skids, centre to centre",
-      why: "The spaces shared out evenly. Mark this on the end strings.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "(platform_width - 2 * skid_inset - skid_thickness) / (skid_count - 1)",
-    },
-    {
-      kind: "table",
-      name: "skids",
-      label: "Lines of skids",
-      why: "Where each line lies, and how much of the width rests on it.",
-      sources: [GEOMETRY],
-      rows: { kind: "formula", formula: "skid_count" },
-      columns: [
-        {
-          name: "line",
-          label: "Line",
-          why: "Counted across the width from the first side.",
-          sources: [ARITHMETIC],
-          measure: "count",
-          formula: "ROW()",
-        },
-        {
-          name: "y",
-          label: "Centre, across the width",
-          why: "From the frame's first long edge to the middle of the skid.",
-          sources: [GEOMETRY],
-          measure: "length",
-          formula: "skid_inset + skid_thickness / 2 + (line - 1) * skid_spacing",
-        },
-        {
-          name: "carries_from",
-          label: "Carries from",
-          why: "Half way to the line before it, or the edge of the frame.",
-          sources: [GEOMETRY],
-          measure: "length",
-          formula: "IF(line = 1; 0; y - skid_spacing / 2)",
-        },
-        {
-          name: "carries_to",
-          label: "Carries to",
-          why: "Half way to the next line, or the edge of the frame.",
-          sources: [GEOMETRY],
-          measure: "length",
-          formula: "IF(line = skid_count; platform_width; y + skid_spacing / 2)",
-        },
-        {
-          name: "carries",
-          label: "Width carried",
-          why: "How much of the platform's width rests on this line.",
-          sources: [GEOMETRY],
-          measure: "length",
-          formula: "carries_to - carries_from",
-        },
-      ],
-    },
+    ...carryingLines({
+      noun: "skid",
+      nouns: "skids",
+      counted: "Lines of skids",
+      each: "Lines of skids",
+      spread: "platform_width - 2 * skid_inset - skid_thickness",
+      first: "skid_inset + skid_thickness / 2",
+      markedOn: "the end strings",
+    }),
     {
       kind: "figure",
       name: "overhang_share_most",

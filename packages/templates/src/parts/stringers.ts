@@ -2,7 +2,7 @@ import type { Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { sizesFrom } from "../figures/dressed-sizes.ts"
 import { COMMON_PRACTICE, GEOMETRY, OVERHANG_QUARTER, PS_20, TREATED_TIMBER, USER } from "../sources.ts"
-import { carryingColumns } from "./carrying-lines.ts"
+import { carryingLines } from "./carrying-lines.ts"
 import { splicedLines } from "./spliced-lines.ts"
 
 /**
@@ -77,25 +77,15 @@ export const stringers: Section = {
       least: "0 in",
       most: "18 in",
     },
-    {
-      kind: "formula",
-      name: "stringer_count",
-      label: "Lines of stringers",
-      why: "The spaces that the width needs, counted up, and one more; two lines at least, or the boards would tip.",
-      sources: [GEOMETRY],
-      measure: "count",
-      formula:
-        "MAX(1; ROUNDUP((platform_width - 2 * stringer_inset - stringer_thickness) / stringer_spacing_max - rounding_tolerance; 0)) + 1",
-    },
-    {
-      kind: "formula",
-      name: "stringer_spacing",
-      label: "Spacing of the stringers, centre to centre",
-      why: "The spaces shared out evenly. Mark this on every sleeper.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "(platform_width - 2 * stringer_inset - stringer_thickness) / (stringer_count - 1)",
-    },
+    ...carryingLines({
+      noun: "stringer",
+      nouns: "stringers",
+      counted: "Lines of stringers",
+      each: "Lines of stringers",
+      spread: "platform_width - 2 * stringer_inset - stringer_thickness",
+      first: "stringer_overhang",
+      markedOn: "every sleeper",
+    }),
     {
       kind: "formula",
       name: "stringer_overhang",
@@ -104,20 +94,6 @@ export const stringers: Section = {
       sources: [GEOMETRY],
       measure: "length",
       formula: "stringer_inset + stringer_thickness / 2",
-    },
-    {
-      kind: "table",
-      name: "stringers",
-      label: "Lines of stringers",
-      why: "Where each line lies, and how much of the width rests on it.",
-      sources: [GEOMETRY],
-      rows: { kind: "formula", formula: "stringer_count" },
-      columns: carryingColumns({
-        noun: "stringer",
-        count: "stringer_count",
-        spacing: "stringer_spacing",
-        first: "stringer_overhang",
-      }),
     },
     {
       kind: "figure",
