@@ -4,8 +4,16 @@ import { imports, split } from "./source-text.ts"
 /** What a package's source may import, besides its own files. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   engine: ["decimal.js", "hyperformula", "zod"],
-  templates: ["@pegbook/engine", "delaunator"],
-  ui: ["@pegbook/templates", "@pegbook/engine", "solid-js", "solid-js/web", "solid-js/store", "idb"],
+  templates: ["@pegbook/engine", "delaunator", "highs", "zod"],
+  ui: [
+    "@pegbook/templates",
+    "@pegbook/templates/cutting",
+    "@pegbook/engine",
+    "solid-js",
+    "solid-js/web",
+    "solid-js/store",
+    "idb",
+  ],
 }
 
 /** Libraries that exactly one file knows. */
@@ -13,6 +21,7 @@ const ONE_DOOR: Readonly<Record<string, string>> = {
   hyperformula: "packages/engine/src/graph/hyperformula-graph.ts",
   "decimal.js": "packages/engine/src/quantity/decimal.ts",
   delaunator: "packages/templates/src/solvers/ground.ts",
+  highs: "packages/templates/src/cutting/highs-solver.ts",
 }
 
 /** The one folder outside the tools that runs in Node and not in a browser. */
