@@ -82,13 +82,16 @@ function modelOf(one: Buying, loose?: (program: Program) => Loose): Model {
   const used = new Map(one.suppliers.map(({ id }) => [id, program.variable(0, 1)]))
   const goods = new Map<string, Term[]>(one.suppliers.map(({ id }) => [id, []]))
   const most = one.offers.map((offer) => mostPacks(one, offer))
+  const taken: (readonly Term[])[] = []
   const packs = one.offers.map((offer, index) => {
     const orders = used.get(offer.supplier) ?? 0
     const limit = most[index] ?? 0
     const chosen: Term[] = []
+    const supplier = one.suppliers.find(({ id }) => id === offer.supplier)
+    const share = supplier === undefined ? 0 : wholeTaxShare(one, supplier)
     const counts = offer.breaks.map(({ fromPacks, pricePerPack }, at) => {
       const last = Math.min((offer.breaks[at + 1]?.fromPacks ?? Number.POSITIVE_INFINITY) - 1, limit)
-      const count = program.variable(0, Math.max(last, 0))
+      const count = program.variable(pricePerPack + Math.round(pricePerPack * share), Math.max(last, 0))
       if (last < fromPacks) {
         program.atMost(0, [[count, 1]])
         return count
@@ -107,6 +110,7 @@ function modelOf(one: Buying, loose?: (program: Program) => Loose): Model {
       return count
     })
     program.atMost(0, [...chosen, [orders, -1]])
+    taken.push(chosen)
     return counts
   })
   for (const { id, need } of one.lines) {
@@ -115,14 +119,60 @@ function modelOf(one: Buying, loose?: (program: Program) => Loose): Model {
     )
     const short = slack?.short.get(id)
     program.atLeast(need, short === undefined ? terms : [...terms, [short, 1]])
+    if (need > 0 && short === undefined) addShares(one, program, { id, need }, packs, taken, used)
     if (one.oneSupplierForEachLine) oneSupplier(one, program, id, packs, most)
   }
   for (const supplier of one.suppliers) {
     const order = goods.get(supplier.id) ?? []
     const under = slack?.under.get(supplier.id)
-    addInvoice(program, supplier, order, used.get(supplier.id) ?? 0, ceilingOf(one, supplier, most), under)
+    const share = wholeTaxShare(one, supplier)
+    addInvoice(
+      program,
+      supplier,
+      order,
+      share,
+      used.get(supplier.id) ?? 0,
+      ceilingOf(one, supplier, most),
+      under,
+    )
   }
   return { program, packs }
+}
+
+/** The tax on a price, as a share, where it is whole cents on every price of the supplier: it then goes into the prices. Else 0. */
+function wholeTaxShare({ offers }: Buying, supplier: Supplier): number {
+  const { id, taxBasisPoints, deliveryFee, deliveryTaxed } = supplier
+  const whole = (price: number): boolean => (price * taxBasisPoints) % 10_000 === 0
+  const prices = offers.filter((offer) => offer.supplier === id).flatMap(({ breaks }) => breaks)
+  const all =
+    prices.every(({ pricePerPack }) => whole(pricePerPack)) && (!deliveryTaxed || whole(deliveryFee))
+  return all ? taxBasisPoints / 10_000 : 0
+}
+
+/**
+ * What share of a line's need each offer covers: no more than its packs, and only where it is ordered. This forbids no
+ * order; it keeps the relaxed program from paying for a small part of a delivery.
+ */
+function addShares(
+  { offers, suppliers }: Buying,
+  program: Program,
+  { id, need }: Buying["lines"][number],
+  packs: readonly (readonly number[])[],
+  taken: readonly (readonly Term[])[],
+  used: ReadonlyMap<string, number>,
+): void {
+  const shares = new Map<string, Term[]>(suppliers.map((supplier) => [supplier.id, []]))
+  offers.forEach((offer, index) => {
+    if (offer.line !== id) return
+    const share = program.variable(0, 1, false)
+    shares.get(offer.supplier)?.push([share, 1])
+    const units = (packs[index] ?? []).map((count): Term => [count, -offer.packSize])
+    program.atMost(0, [[share, need], ...units])
+    program.atMost(0, [[share, 1], ...(taken[index] ?? []).map(([takes]): Term => [takes, -1])])
+  })
+  for (const [supplier, here] of shares)
+    if (here.length > 0) program.atMost(0, [...here, [used.get(supplier) ?? 0, -1]])
+  program.row(1, 1, [...shares.values()].flat())
 }
 
 /** The most that goods of a supplier may come to in the program. */
@@ -159,12 +209,13 @@ function addInvoice(
   program: Program,
   supplier: Supplier,
   goods: readonly Term[],
+  wholeShare: number,
   orders: number,
   ceiling: number,
   under: number | undefined,
 ): void {
   const { minimumOrder, freeDeliveryFrom, deliveryFee, deliveryTaxed, taxBasisPoints } = supplier
-  const order = program.variable(1, ceiling, false)
+  const order = program.variable(0, ceiling, false)
   program.row(0, 0, [[order, -1], ...goods])
   program.atMost(0, [
     [order, 1],
@@ -176,7 +227,10 @@ function addInvoice(
       [orders, -minimumOrder],
       ...(under === undefined ? [] : [[under, 1] as const]),
     ])
-  const delivery = program.variable(deliveryFee, 1)
+  const delivery = program.variable(
+    deliveryFee + (deliveryTaxed ? Math.round(deliveryFee * wholeShare) : 0),
+    1,
+  )
   const pays: Term[] = [
     [delivery, 1],
     [orders, -1],
@@ -194,7 +248,7 @@ function addInvoice(
     pays.push([free, 1])
   }
   program.atLeast(0, pays)
-  if (taxBasisPoints === 0) return
+  if (taxBasisPoints === 0 || wholeShare > 0) return
   // Half up: the least whole number that is not under tax less 0.4999 cents.
   const tax = program.variable(1)
   const share = taxBasisPoints / 10_000
