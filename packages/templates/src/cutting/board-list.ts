@@ -63,11 +63,12 @@ export async function solveBoardList(one: BoardList, solver: Solver, clock: Cloc
   )
     return atOnce
   const demands = byLength(one.pieces)
-  const first = bestFit(one.stocks, one.pieces, one)
+  const fitted = bestFit(one.stocks, one.pieces, one)
   const listed = patternsOf(one.stocks, demands, one)
   const method = `${listed === undefined ? "patterns generated as needed" : "all patterns listed"}, whole-number program (${solver.name})`
   const generated =
-    listed === undefined ? await generatedPatterns(one, demands, first, solver, clock) : undefined
+    listed === undefined ? await generatedPatterns(one, demands, fitted, solver, clock) : undefined
+  const first = generated?.best ?? fitted
   const patterns = listed ?? generated?.patterns ?? []
   const program = new Program()
   const cutting = addCutting(program, patterns, demands, needOf(demands))

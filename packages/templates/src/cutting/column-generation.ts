@@ -4,6 +4,7 @@ import { type Clock, Program, type Solver, wholeBound } from "./program.ts"
 import {
   addCutting,
   type Board,
+  boardsOf,
   type Demand,
   mostUsed,
   priceOf,
@@ -16,6 +17,8 @@ export interface Generated {
   readonly patterns: StockPatterns[]
   /** No plan costs less. */
   readonly bound: number
+  /** The best plan met on the way, the known one to begin with. */
+  readonly best: Board[] | undefined
   /** Whether every pattern that a plan better than the known one could have is among them. */
   readonly complete: boolean
 }
@@ -32,7 +35,7 @@ const MOST_PATTERNS = 40_000
 export async function generatedPatterns(
   { stocks, ...rule }: SawRule & { readonly stocks: readonly Stock[] },
   demands: readonly Demand[],
-  known: readonly Board[] | undefined,
+  known: Board[] | undefined,
   solver: Solver,
   clock: Clock,
 ): Promise<Generated> {
@@ -83,25 +86,47 @@ export async function generatedPatterns(
     )
     let grew = false
     for (const stock of stockOrder) {
-      const best = bestPattern(items, roomOf(stock, rule), values)
-      if (best.value <= (charge.get(stock) ?? 0) + EPSILON * dear) continue
-      add(stock, best.pattern)
+      const wanted = bestPattern(items, roomOf(stock, rule), values)
+      if (wanted.value <= (charge.get(stock) ?? 0) + EPSILON * dear) continue
+      add(stock, wanted.pattern)
       grew = true
     }
     if (grew) continue
     const bound = wholeBound(relaxed.value)
-    const most = known === undefined ? undefined : priceOf(known) - 1 - relaxed.value
-    if (most === undefined || most < 0) return { patterns: listed(), bound, complete: most !== undefined }
+    const best = await better(rule, listed(), demands, known, solver, clock)
+    const most = best === undefined ? undefined : priceOf(best) - 1 - relaxed.value
+    if (most === undefined || most < 0)
+      return { patterns: listed(), bound, best, complete: most !== undefined }
     const all: StockPatterns[] = []
     let left = MOST_PATTERNS
     for (const stock of stockOrder) {
       const least = (charge.get(stock) ?? 0) - most - 1e-3
       const patterns = maximalPatterns(items, roomOf(stock, rule), left, { values, least })
-      if (patterns === undefined) return { patterns: listed(), bound, complete: false }
+      if (patterns === undefined) return { patterns: listed(), bound, best, complete: false }
       left -= patterns.length
       all.push({ stock, patterns })
     }
-    return { patterns: all, bound, complete: true }
+    return { patterns: all, bound, best, complete: true }
   }
-  return { patterns: listed(), bound: 0, complete: false }
+  return { patterns: listed(), bound: 0, best: known, complete: false }
+}
+
+/** The better of the known plan and the best that the patterns so far give within a share of the time left. */
+async function better(
+  rule: SawRule,
+  patterns: readonly StockPatterns[],
+  demands: readonly Demand[],
+  known: Board[] | undefined,
+  solver: Solver,
+  clock: Clock,
+): Promise<Board[] | undefined> {
+  const program = new Program()
+  const { uses } = addCutting(program, patterns, demands, (index) => ({
+    least: demands[index]?.quantity ?? 0,
+    terms: [],
+  }))
+  const solved = await solver.solve(program, clock.left() / 4)
+  if (solved.status === "infeasible" || solved.values === undefined) return known
+  const boards = boardsOf(uses, solved.values, demands, rule)
+  return known === undefined || priceOf(boards) < priceOf(known) ? boards : known
 }

@@ -11,11 +11,11 @@ import { solveSplicedLines, splicedLinesAtOnce } from "./spliced-lines.ts"
 export interface SolveOptions {
   /** The HiGHS solver when absent. */
   readonly solver?: Solver
-  /** Seconds that the case may take, about: the best plan found and its gap are the answer then. 60 when absent. */
+  /** Seconds that the case may take, about: the best plan found and its gap are the answer then. 30 when absent. */
   readonly deadline?: number
 }
 
-const USUAL_SECONDS = 60
+const USUAL_SECONDS = 30
 
 let usual: Solver | undefined
 

@@ -72,7 +72,7 @@ export interface StockPatterns {
   readonly patterns: readonly Pattern[]
 }
 
-const MOST_PATTERNS = 30_000
+const MOST_PATTERNS = 4_000
 
 /** All maximal patterns of every stock, or `undefined` when there are too many to list. */
 export function patternsOf(
