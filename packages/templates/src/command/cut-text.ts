@@ -35,10 +35,13 @@ function verdict(one: Case, { status, objective, bound, gap, method }: Answer): 
   }
 }
 
-/** Sheets are counted; everything else is money, given in hundredths. */
-function amount({ kind }: Case, value: number | null): string {
+/** Sheets are counted, and so are boards whose price is 1; everything else is money, given in hundredths. */
+function amount(one: Case, value: number | null): string {
   if (value === null) return "unknown"
-  if (kind === "sheet") return value === 1 ? "1 sheet" : `${value} sheets`
+  if (one.kind === "sheet") return value === 1 ? "1 sheet" : `${value} sheets`
+  const counted =
+    (one.kind === "cut" || one.kind === "splice") && one.stocks.every(({ price }) => price === 1)
+  if (counted && one.stocks.length > 0) return value === 1 ? "1 board" : `${value} boards`
   return `${Math.floor(value / 100)}.${String(value % 100).padStart(2, "0")} in all`
 }
 

@@ -81,7 +81,8 @@ export async function solveBoardList(one: BoardList, solver: Solver, clock: Cloc
   const limit = solved.status === "infeasible" ? undefined : solved.bound
   if (complete && limit !== undefined) bounds.push(wholeBound(limit))
   // Every pattern that a better plan could have is there, and none is better.
-  if (complete && solved.status === "infeasible" && first !== undefined) bounds.push(priceOf(first))
+  if (generated?.complete === true && solved.status === "infeasible" && first !== undefined)
+    bounds.push(priceOf(first))
   const bound = Math.max(...bounds)
   const found = values === undefined ? [] : [boardsOf(cutting.uses, values, demands, one)]
   const best = [...found, ...(first === undefined ? [] : [first])].reduce<Board[] | undefined>(
