@@ -19,4 +19,4 @@ const { main } = await import("../packages/templates/src/command/main.ts")
 process.stdout.on("error", (error) => {
   if (error.code !== "EPIPE") throw error
 })
-process.exitCode = main(process.argv.slice(2))
+process.exitCode = await main(process.argv.slice(2))

@@ -4,8 +4,16 @@ import { imports, split } from "./source-text.ts"
 /** What a package's source may import, besides its own files. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   engine: ["decimal.js", "fflate", "hyperformula", "zod"],
-  templates: ["@pegbook/engine", "delaunator"],
-  ui: ["@pegbook/templates", "@pegbook/engine", "solid-js", "solid-js/web", "solid-js/store", "idb"],
+  templates: ["@pegbook/engine", "delaunator", "highs", "zod"],
+  ui: [
+    "@pegbook/templates",
+    "@pegbook/templates/cutting",
+    "@pegbook/engine",
+    "solid-js",
+    "solid-js/web",
+    "solid-js/store",
+    "idb",
+  ],
 }
 
 /** Libraries that exactly one file knows. */
@@ -14,6 +22,7 @@ const ONE_DOOR: Readonly<Record<string, string>> = {
   "decimal.js": "packages/engine/src/quantity/decimal.ts",
   fflate: "packages/engine/src/exchange/write-open-document.ts",
   delaunator: "packages/templates/src/solvers/ground.ts",
+  highs: "packages/templates/src/cutting/highs-solver.ts",
 }
 
 /** The one folder outside the tools that runs in Node and not in a browser. */

@@ -5,6 +5,7 @@ import { BadInput, quoted } from "./bad-input.ts"
 import { calcJson } from "./calc-json.ts"
 import { calcText } from "./calc-text.ts"
 import { compare } from "./compare.ts"
+import { cut } from "./cut.ts"
 import { exportBook } from "./export.ts"
 import { aligned } from "./layout.ts"
 import { open } from "./open.ts"
@@ -20,7 +21,7 @@ interface Command {
   /** Options that `takes` already shows. */
   readonly chooses?: readonly OptionName[]
   readonly says: string
-  readonly run: (given: Given) => readonly string[]
+  readonly run: (given: Given) => readonly string[] | Promise<readonly string[]>
 }
 
 const COMMANDS: readonly Command[] = [
@@ -86,6 +87,15 @@ const COMMANDS: readonly Command[] = [
     says: "the JSON schema of a saved workbook",
     run: () => [JSON.stringify(documentJsonSchema(), null, 2)],
   },
+  {
+    name: "cut",
+    takes: "<file.json>",
+    least: 1,
+    most: 1,
+    options: ["json"],
+    says: "the best plan, and the proof of it, for boards, spliced lines, sheets and orders of your own",
+    run: (given) => cut(given.positionals[0] ?? "", given.json),
+  },
   { name: "help", takes: "", least: 0, most: 0, options: [], says: "this page", run: help },
 ]
 
@@ -103,11 +113,12 @@ function help(): string[] {
     '--set takes what a person would type, with its unit: --set platform_length="18 ft" --set joist_spacing=400mm',
     '--table takes a JSON file: { "ground_levels": [ { "x": "0 ft", "y": "0 ft", "level": "-3 in" } ] }',
     "    or a CSV file with the columns in its first line, called like its table: ground_levels.csv",
+    'cut takes { "cases": [ … ] }, each with its id and its kind (cut, splice, sheet or buy): README.md shows one.',
     "Exit status: 0 when calculated, failing checks included; 2 when what was given cannot be used.",
   ]
 }
 
-function answer(argv: readonly string[]): readonly string[] {
+function answer(argv: readonly string[]): readonly string[] | Promise<readonly string[]> {
   const [first = "help", ...rest] = argv
   const asked = first === "--help" || first === "-h" ? "help" : first
   const command = COMMANDS.find(({ name }) => name === asked)
@@ -125,15 +136,24 @@ function answer(argv: readonly string[]): readonly string[] {
 
 /**
  * Runs the headless command. Prints the answer on standard output and returns the exit status 0; for bad input, prints
- * one line on standard error and returns 2.
+ * one line on standard error and returns 2. Of a command that has to wait for a solver, the status is a promise.
  */
-export function main(argv: readonly string[]): number {
+export function main(argv: readonly string[]): number | Promise<number> {
   try {
-    process.stdout.write(`${answer(argv).join("\n")}\n`)
-    return 0
+    const lines = answer(argv)
+    return lines instanceof Promise ? lines.then(print, refuse) : print(lines)
   } catch (error) {
-    if (!(error instanceof BadInput)) throw error
-    process.stderr.write(`pegbook: ${error.message}\n`)
-    return 2
+    return refuse(error)
   }
+}
+
+function print(lines: readonly string[]): number {
+  process.stdout.write(`${lines.join("\n")}\n`)
+  return 0
+}
+
+function refuse(error: unknown): number {
+  if (!(error instanceof BadInput)) throw error
+  process.stderr.write(`pegbook: ${error.message}\n`)
+  return 2
 }

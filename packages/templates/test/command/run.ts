@@ -28,7 +28,9 @@ export function pegbook(...args: string[]): Ran {
     vi.spyOn(process.stderr, "write").mockImplementation(keep("err")),
   ]
   try {
-    return { status: main(args), ...written }
+    const status = main(args)
+    if (status instanceof Promise) throw new Error("this command waits for a solver: run it with spawned()")
+    return { status, ...written }
   } finally {
     for (const spy of spies) spy.mockRestore()
   }
