@@ -6,19 +6,19 @@ import type { Problem } from "../problems/problem.ts"
 import { type Scales, USUAL_SCALES } from "../quantity/scales.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import type { Book } from "./book.ts"
-import { Calculation, type Given } from "./calculation.ts"
+import { Calculation } from "./calculation.ts"
 import { compareSides, type Side } from "./compare.ts"
 import { type Compiled, compile } from "./compile.ts"
 import { type BookDocument, DOCUMENT_FORMAT, DOCUMENT_VERSION } from "./document.ts"
 import { Viewer } from "./entry-view.ts"
 import { Faults } from "./faults.ts"
 import { Holding } from "./holding.ts"
-import { isTyped } from "./outline.ts"
-import { readScenario } from "./read-scenario.ts"
+import { isUnder, readOver, typedOver } from "./overrides.ts"
+import { readDifference, readScenario } from "./read-scenario.ts"
 import { fromScenarioDocument, type Scenario, toScenarioDocument } from "./scenario.ts"
 import { searchNames } from "./search.ts"
 import { movedBetween, takeSnapshot } from "./snapshot.ts"
-import { originalText, type ReadTyped, readRows, readTyped, type TypedRow } from "./typed.ts"
+import { type ReadTyped, readRows, type TypedRow } from "./typed.ts"
 import type { Comparison, EditResult, Moved, ScenarioView } from "./views.ts"
 
 export interface OpenOptions {
@@ -166,8 +166,7 @@ class OpenBook implements Book {
     const { current } = this.#state
     const texts = new Map(current.typed)
     for (const [name, { text }] of read) texts.set(name, text)
-    const values = new Map([...read].map(([name, { values: these }]) => [name, these]))
-    return this.#change({ ...current, typed: texts }, { typed: values, tables: new Map() })
+    return this.#change({ ...current, typed: texts })
   }
 
   editTable(name: string, rows: readonly TypedRow[]): EditResult {
@@ -182,18 +181,17 @@ class OpenBook implements Book {
     if ("problem" in outcome) return refused(outcome.problem)
     const { current } = this.#state
     const tables = new Map(current.tables).set(name, outcome.read.texts)
-    return this.#change(
-      { ...current, tables },
-      { typed: new Map(), tables: new Map([[name, outcome.read.values]]) },
-    )
+    return this.#change({ ...current, tables })
   }
 
   restore(name: string): EditResult {
-    const item = this.#compiled.outline.get(name)
-    if (item?.kind === "table" && item.entry.rows.kind === "input")
-      return this.editTable(name, item.entry.rows.default)
-    if (item?.kind === "value" && isTyped(item.entry)) return this.edit(name, originalText(item.entry))
-    return this.edit(name, "")
+    const items = this.#compiled.outline
+    const refusal = this.#refusal(name)
+    if (refusal !== undefined) return refused(refusal)
+    const { current } = this.#state
+    const typed = [...current.typed].filter(([typedName]) => !isUnder(typedName, name, items))
+    const tables = [...current.tables].filter(([table]) => table !== name)
+    return this.#change({ ...current, typed: new Map(typed), tables: new Map(tables) })
   }
 
   moved(): readonly Moved[] {
@@ -239,7 +237,7 @@ class OpenBook implements Book {
   switchTo(id: string): void {
     const next = this.#scenario(id)
     if (next.id === this.#state.current.id) return
-    this.#change(next, readScenario(this.#compiled.outline, next).given)
+    this.#change(next)
   }
 
   rename(id: string, title: string): void {
@@ -300,18 +298,34 @@ class OpenBook implements Book {
     return () => this.#listeners.delete(listener)
   }
 
-  #readOver(name: string, typed: string): ReturnType<typeof readTyped> {
-    const at = { entry: name }
-    const item = this.#compiled.outline.get(name)
-    if (item === undefined)
-      return { problem: { code: "no_such_entry", at, name, near: nearNames(name, this.names()) } }
-    if (item.kind !== "value" || !isTyped(item.entry)) {
-      return { problem: { code: "not_an_input", at, name, kind: this.entry(name).kind } }
+  #readOver(name: string, typed: string): ReturnType<typeof readOver> {
+    const over = typedOver(name, this.#compiled.outline)
+    if (over !== undefined) {
+      // A formula that cannot be read, or leans on one, is put right there: typing over it would only hide it.
+      const [problem] = this.#compiled.problems.get(name) ?? []
+      return problem === undefined ? readOver(over, typed, this.#state.system) : { problem }
     }
-    return readTyped(item.entry, typed, this.#state.system)
+    const at = { entry: name }
+    if (!this.has(name))
+      return { problem: { code: "no_such_entry", at, name, near: nearNames(name, this.names()) } }
+    return { problem: { code: "not_an_input", at, name, kind: this.entry(name).kind } }
   }
 
-  #change(next: Scenario, given: Given): EditResult {
+  /** Why nothing under a name can be put back; nothing where it can. */
+  #refusal(name: string): Problem | undefined {
+    const items = this.#compiled.outline
+    const item = items.get(name)
+    const table = item?.kind === "column" ? item.table : item?.kind === "table" ? item.entry : undefined
+    if (typedOver(name, items) !== undefined || table?.rows.kind === "figures") return undefined
+    if (item?.kind === "table" && item.entry.rows.kind === "input") return undefined
+    const at = { entry: name }
+    return item === undefined
+      ? { code: "no_such_entry", at, name, near: nearNames(name, this.names()) }
+      : { code: "not_an_input", at, name, kind: this.entry(name).kind }
+  }
+
+  #change(next: Scenario): EditResult {
+    const given = readDifference(this.#compiled.outline, this.#state.current, next)
     const before = takeSnapshot(this.#compiled.outline, this.#calculation)
     this.#state.scenarios = this.#state.scenarios.map((scenario) =>
       scenario.id === next.id ? next : scenario,

@@ -52,9 +52,12 @@ export function isList(entry: Entry): entry is InputEntry & { readonly list: tru
   return entry.kind === "input" && entry.list === true
 }
 
-/** The columns of an entered table that a person types. */
+/** The columns whose values are typed, by a person (an entered table) or by the template (a table of figures). */
 export function typedColumns(table: TableEntry): readonly Column[] {
-  return table.rows.kind === "input" ? table.columns.filter((column) => column.formula === undefined) : []
+  const { kind } = table.rows
+  return kind === "input" || kind === "figures"
+    ? table.columns.filter((column) => column.formula === undefined)
+    : []
 }
 
 /** The formulas of a check, by the suffix of their node: `area_limit_check.demand`. */

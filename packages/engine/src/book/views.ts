@@ -36,6 +36,15 @@ export interface Working {
   readonly leansOn: readonly string[]
 }
 
+/** A value that a person typed over what the template has. */
+export interface Override {
+  /** From 1, for a cell of a table of figures. */
+  readonly row?: number
+  readonly typed: string
+  /** What it would be otherwise, by the values as they are now; null where that has no value. */
+  readonly original: Reading | null
+}
+
 /** What is known of one entry: an input, figure, formula or check; or a table or one of its columns. */
 export interface EntryView {
   readonly name: string
@@ -57,12 +66,14 @@ export interface EntryView {
   /** For a list or a column: one a row; a row with a problem is null. */
   readonly readings?: readonly (Reading | null)[]
   readonly formula?: string
-  /** For inputs and figures: the text in force, as typed. */
+  /** For inputs and figures, and a formula that was typed over: the text in force, as typed. */
   readonly typed?: string
   /** For inputs and figures: the text that the template starts with. */
   readonly original?: string
-  /** A figure, or an input, that no longer has its original value. */
+  /** An input, a figure, a formula, or a column or table of figures, that no longer has its original value. */
   readonly changed: boolean
+  /** What was typed over a figure or a formula; for a column of figures, over each of its cells. Absent: nothing. */
+  readonly overrides?: readonly Override[]
   readonly choices?: readonly string[]
   /** For an input that may stay blank: what a blank means. */
   readonly blank?: string

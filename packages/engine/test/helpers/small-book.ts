@@ -40,7 +40,12 @@ export function check(
   return { ...described(name), kind: "check", measure, demand, limit, sense: "at_most", advice: [], ...more }
 }
 
-type ColumnText = readonly [name: string, measure: MeasureId, formula?: string, values?: readonly string[]]
+type ColumnText = readonly [
+  name: string,
+  measure: MeasureId,
+  formula?: string | undefined,
+  values?: readonly string[],
+]
 
 export function table(name: string, rows: TableEntry["rows"], columns: readonly ColumnText[]): Entry {
   return {
