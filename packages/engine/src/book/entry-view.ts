@@ -61,13 +61,13 @@ export class Viewer {
     }
   }
 
-  /** The reading of one value: an entry, a list, or a part of a check. */
+  /** The reading of one value: an entry, a list, or a part of a check; null for anything else. */
   reading(id: string): Reading | null {
     const item = this.#compiled.outline.get(id)
     if (item?.kind === "value" && isList(item.entry)) {
       return listReading(this.#calculation.column(id), item, this.#holding, this.#system)
     }
-    if (item !== undefined && item.kind !== "value") return null
+    if (item === undefined ? !this.#compiled.formulas.has(id) : item.kind !== "value") return null
     return this.#holding.reading(this.#calculation.scalar(id), this.#measureOf(id), this.#system)
   }
 

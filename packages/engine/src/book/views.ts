@@ -84,6 +84,8 @@ export interface EntryView {
   /** What the report's objective came to, and its bound, as a person reads them. */
   readonly reached?: { readonly objective: Reading; readonly bound?: Reading }
   readonly problems: readonly Problem[]
+  /** The user added it. */
+  readonly own?: true
 }
 
 export interface TableView {
@@ -112,6 +114,20 @@ export interface EditResult {
 export interface ScenarioView {
   readonly id: string
   readonly title: string
+  /** It refuses edits. */
+  readonly sealed?: boolean
+}
+
+/** A change of one input with which a check passes; it was tried. */
+export interface RemedyView {
+  readonly input: string
+  readonly label: string
+  readonly from: Reading | null
+  readonly to: Reading | null
+  /** What to type for it. */
+  readonly typed: string
+  /** Other checks that pass now and would not then. */
+  readonly newlyFails: readonly string[]
 }
 
 /** One line of a comparison of two scenarios. */
