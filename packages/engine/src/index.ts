@@ -4,13 +4,34 @@
 export type { Book } from "./book/book.ts"
 export {
   type BookDocument,
+  type Change,
   DOCUMENT_VERSION,
   DocumentSchema,
   readDocument,
   type StageProgress,
 } from "./book/document.ts"
+export type { HistoryStep } from "./book/history.ts"
+export { inferMeasure } from "./book/infer-measure.ts"
 export { type OpenOptions, openBook } from "./book/open-book.ts"
+export type { OwnHeading } from "./book/own-entries.ts"
+export { type OwnEntry, ownName } from "./book/own-entry.ts"
+export {
+  type NearValue,
+  type SeekNearWanted,
+  type SeekWanted,
+  type Sought,
+  seek,
+  seekNear,
+} from "./book/seek.ts"
 export type { StageNeedView, StageView } from "./book/stages.ts"
+export {
+  type SweepEnd,
+  type SweepRow,
+  type SweepWanted,
+  type SweptInput,
+  sweep,
+  sweepRows,
+} from "./book/sweep.ts"
 export type {
   CheckView,
   Comparison,
@@ -18,7 +39,9 @@ export type {
   EditResult,
   EntryView,
   Moved,
+  Override,
   Reading,
+  RemedyView,
   ScenarioView,
   TableView,
   Verdict,

@@ -2,8 +2,19 @@ import type { Definition, Section } from "../definition/definition.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import type { BookDocument, StageProgress } from "./document.ts"
+import type { HistoryStep } from "./history.ts"
+import type { OwnEntry } from "./own-entry.ts"
 import type { StageView } from "./stages.ts"
-import type { Comparison, EditResult, EntryView, Moved, ScenarioView, TableView, Working } from "./views.ts"
+import type {
+  Comparison,
+  EditResult,
+  EntryView,
+  Moved,
+  RemedyView,
+  ScenarioView,
+  TableView,
+  Working,
+} from "./views.ts"
 
 /**
  * An open workbook: a template's graph with a person's values in it, and its scenario copies.
@@ -30,16 +41,30 @@ export interface Book {
   leansOn(name: string): readonly string[]
   leanedOnBy(name: string): readonly string[]
 
-  /** Sets an input, or overrides a figure, from what a person typed. */
+  /**
+   * Sets an input from what a person typed, or types over a figure, a formula, or one cell of a table of figures
+   * (`table.column.row`, rows from 1). Checks and solved tables cannot be typed over.
+   */
   edit(name: string, typed: string): EditResult
   /** Sets several at once; all or none. */
   editAll(typed: Readonly<Record<string, string>>): EditResult
   /** Replaces the rows of an entered table, one text per typed column; all or none. */
   editTable(name: string, rows: readonly Readonly<Record<string, string>>[]): EditResult
-  /** Puts an input or a figure back to what the template starts with. */
+  /**
+   * Puts what was typed back to what the template has: an input, a figure, a formula, a cell, all the cells of a
+   * column or table of figures, the rows of an entered table.
+   */
   restore(name: string): EditResult
   /** What the last change moved; empty after opening. */
   moved(): readonly Moved[]
+
+  /**
+   * The smallest change of each of a check's remedies that makes it pass, found by recalculating a copy; nobody is told.
+   * Empty where the check passes, and where none of its remedies helps. @throws RangeError where it is no check
+   */
+  remediesFor(check: string): readonly RemedyView[]
+  /** Copies the current scenario under a title, types into the copy, and switches to it; all or nothing. */
+  tryChange(title: string, typed: Readonly<Record<string, string>>): EditResult
 
   readonly unitSystem: UnitSystem
   /** Changes what is shown, not what is held. */
@@ -49,11 +74,38 @@ export interface Book {
   readonly scenario: ScenarioView
   /** Copies the current scenario under a title and switches to the copy. */
   saveCopy(title: string): ScenarioView
+  /** Keeps the current scenario as it is now under a title, in a sealed copy, which refuses edits; stays where it is. */
+  seal(title: string): ScenarioView
   switchTo(id: string): void
   rename(id: string, title: string): void
   /** Removes a scenario (never the last one) and returns what puts it back. */
   remove(id: string): () => void
   compare(left: string, right: string): Comparison
+
+  /** Takes back the last step, whatever it was; false where there is none. Lasts across saving. */
+  undo(): boolean
+  /** Does again what was undone last; false where there is nothing. */
+  redo(): boolean
+  /** What was done, the oldest first, then what was undone. Of the oldest, only so many are kept. */
+  history(): readonly HistoryStep[]
+  /** Copies the scenario that was open right after a step, as it was, and switches to the copy. @throws RangeError */
+  copyAt(step: number, title?: string): ScenarioView
+
+  /**
+   * Adds entries of the user's own, all or none. A formula's measure may be left out: it is worked out from what the
+   * formula gives. They may be used in each other; they show in a section "own" at the end, columns in their table.
+   */
+  addEntries(drafts: readonly OwnEntry[]): EditResult
+  addEntry(draft: OwnEntry): EditResult
+  /** Another draft in place of an own entry of the same name. */
+  changeEntry(name: string, draft: OwnEntry): EditResult
+  /** Own formulas that lean on it, and what was typed over it, follow. */
+  renameEntry(from: string, to: string): EditResult
+  /** Refused where own formulas lean on it, unless told to go on. */
+  removeEntry(name: string, options?: { readonly evenIfUsed?: boolean }): EditResult
+  ownEntries(): readonly OwnEntry[]
+  /** For completing a name while a formula is typed, in the order of the work. */
+  namesStartingWith(prefix: string): readonly string[]
 
   /** The stages of the work, with the values of the moment in their texts. */
   stages(): readonly StageView[]

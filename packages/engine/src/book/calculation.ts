@@ -1,6 +1,8 @@
 import type { TableEntry } from "../definition/entry.ts"
 import type { Solution, SolverGiven, SolverReport, SolverValue } from "../definition/solver.ts"
 import type { Ast } from "../formula/ast.ts"
+import { evaluateFormula } from "../formula/evaluate.ts"
+import { toCell, toGraphValue } from "../graph/decimal-graph.ts"
 import type {
   ColumnNode,
   Graph,
@@ -16,14 +18,16 @@ import type { MeasureId } from "../units/measure.ts"
 import { type Compiled, LIST_COLUMN, rowsNode } from "./compile.ts"
 import type { Holding } from "./holding.ts"
 import { isList, isTyped, typedColumns } from "./outline.ts"
-import { knownValue, type Value } from "./typed.ts"
+import type { Value } from "./typed.ts"
 
 /** More rows than any platform has, few enough that a slip of the finger cannot hang the page. */
 export const MOST_ROWS = 20_000
 
-/** What a person chose, read: per input or figure its values, per entered table and column its values. */
+/** What a person chose, read. */
 export interface Given {
+  /** Per input or figure its values; per formula the value typed over it, or none where it is worked out. */
   readonly typed: ReadonlyMap<string, readonly Value[]>
+  /** Per entered table, or table of figures, the values of its columns. */
   readonly tables: ReadonlyMap<string, ReadonlyMap<string, readonly Value[]>>
 }
 
@@ -64,9 +68,10 @@ export class Calculation {
     const tables = new Map<string, { rows: number; values: Record<string, readonly GraphValue[]> }>()
     for (const [name, values] of given.typed) {
       const item = this.#compiled.outline.get(name)
-      if (item?.kind !== "value" || !isTyped(item.entry)) continue
+      if (item?.kind !== "value" || item.entry.kind === "check") continue
       const held = values.map((value) => this.#holding.toGraph(value, item.entry.measure))
-      if (isList(item.entry)) {
+      if (item.entry.kind === "formula") scalars.set(name, this.#formulaContent(name, held[0]))
+      else if (isList(item.entry)) {
         tables.set(name, { rows: held.length, values: { [LIST_COLUMN]: held } })
         this.#rows.set(name, held.length)
       } else scalars.set(name, { value: held[0] ?? NO_VALUE })
@@ -77,11 +82,10 @@ export class Calculation {
       const values: Record<string, readonly GraphValue[]> = {}
       let rows = 0
       for (const column of typedColumns(item.entry)) {
-        const held = (columns.get(column.name) ?? []).map((value) =>
-          this.#holding.toGraph(value, column.measure),
-        )
-        values[column.name] = held
-        rows = held.length
+        const read = columns.get(column.name)
+        if (read === undefined) continue
+        values[column.name] = read.map((value) => this.#holding.toGraph(value, column.measure))
+        rows = read.length
       }
       tables.set(name, { rows, values })
       this.#rows.set(name, rows)
@@ -111,6 +115,22 @@ export class Calculation {
     return values
   }
 
+  /** What a formula that something was typed over would come to. */
+  workedOut(name: string): GraphValue {
+    const resolved = this.#blocked(name) ? undefined : this.#compiled.formulas.get(name)?.resolved
+    if (resolved === undefined) return NO_VALUE
+    return toGraphValue(
+      evaluateFormula(
+        resolved,
+        (used) => {
+          if (!this.#isColumn(used)) return toCell(this.scalar(used))
+          return this.column(used).map(toCell)
+        },
+        0,
+      ),
+    )
+  }
+
   rows(table: string): number {
     return this.#rows.get(table) ?? 0
   }
@@ -122,6 +142,20 @@ export class Calculation {
   /** What is wrong with a table's rows. */
   tableProblem(table: string): Problem | undefined {
     return this.#tableProblems.get(table)
+  }
+
+  /** Whether a name of a resolved formula is a column's: not an entry's, and not a part of a check. */
+  #isColumn(id: string): boolean {
+    if (!id.includes(".")) return false
+    const node = this.#compiled.formulas.get(id)
+    return node === undefined || node.table !== undefined
+  }
+
+  /** The value typed over a formula, or the formula. */
+  #formulaContent(id: string, typed: GraphValue | undefined): NodeContent {
+    const resolved = this.#blocked(id) ? undefined : this.#compiled.formulas.get(id)?.resolved
+    if (resolved === undefined) return { value: NO_VALUE }
+    return typed === undefined ? { formula: resolved } : { value: typed }
   }
 
   #blocked(id: string): boolean {
@@ -138,8 +172,13 @@ export class Calculation {
     }
     for (const [id, node] of this.#compiled.formulas) {
       if (node.table !== undefined) continue
-      const sound = !this.#blocked(id) && node.resolved !== undefined
-      nodes.push({ id, content: sound ? { formula: node.resolved } : { value: NO_VALUE } })
+      const item = this.#compiled.outline.get(id)
+      const over = item?.kind === "value" ? given.typed.get(id)?.[0] : undefined
+      const typed =
+        over === undefined || item?.kind !== "value"
+          ? undefined
+          : this.#holding.toGraph(over, item.entry.measure)
+      nodes.push({ id, content: this.#formulaContent(id, typed) })
     }
     return nodes
   }
@@ -166,10 +205,7 @@ export class Calculation {
         const resolved = this.#blocked(id) ? undefined : this.#compiled.formulas.get(id)?.resolved
         return { name: column.name, content: { formula: resolved ?? NOTHING } }
       }
-      const read =
-        table.rows.kind === "figures"
-          ? (column.values ?? []).map((text) => knownValue(text, column.measure, id, "us"))
-          : (given.tables.get(table.name)?.get(column.name) ?? [])
+      const read = given.tables.get(table.name)?.get(column.name) ?? []
       rows = Math.max(rows, read.length)
       return {
         name: column.name,

@@ -39,6 +39,9 @@ export interface FormulaNode {
   readonly names: readonly string[]
 }
 
+/** Looking for a name that may have been meant takes long among many: enough for a person to read. */
+const MOST_NEAR = 50
+
 export interface Compiled {
   readonly outline: Outline
   readonly formulas: ReadonlyMap<string, FormulaNode>
@@ -78,10 +81,14 @@ export function compile(definition: Definition): Compiled {
     else list.push(problem)
   }
 
+  const all = [...items.keys()]
+  let looked = 0
+  const near = (name: string): readonly string[] => (looked++ < MOST_NEAR ? nearNames(name, all) : [])
+
   const formulas = new Map<string, FormulaNode>()
   const dependsOn = new Map<string, string[]>()
   for (const wanted of formulasOf(items)) {
-    const node = readFormula(wanted, items, report)
+    const node = readFormula(wanted, items, report, near)
     formulas.set(node.id, node)
     const needs = node.names.flatMap((name) => nodesBehind(name, node.table, items))
     if (node.table !== undefined) needs.push(rowsNode(node.table))
@@ -97,7 +104,7 @@ export function compile(definition: Definition): Compiled {
             code: "unknown_name",
             at: { entry: name },
             name: needed,
-            near: nearNames(needed, [...items.keys()]),
+            near: near(needed),
           })
         }
       }
@@ -169,6 +176,7 @@ function readFormula(
   wanted: WantedFormula,
   items: Outline,
   report: (id: string, problem: Problem) => void,
+  near: (name: string) => readonly string[],
 ): FormulaNode {
   const { id, owner, text, table } = wanted
   const base = { id, owner, text, ...(table === undefined ? {} : { table }) }
@@ -188,7 +196,7 @@ function readFormula(
       code: "unknown_name",
       at: { entry: owner, span },
       name,
-      near: nearNames(name, [...items.keys()]),
+      near: near(name),
     })
   }
   if (!unknown) {
@@ -213,7 +221,7 @@ function fits(given: ValueType, wanted: ValueType): boolean {
 }
 
 /** What a name written in a formula of `table` (or of no table) stands for. */
-function shapeOf(name: string, table: string | undefined, items: Outline): Shape | undefined {
+export function shapeOf(name: string, table: string | undefined, items: Outline): Shape | undefined {
   const ownColumn = table === undefined ? undefined : items.get(`${table}.${name}`)
   if (ownColumn?.kind === "column") return { type: typeOf(ownColumn.entry.measure), column: false }
   const item = items.get(name)

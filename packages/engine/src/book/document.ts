@@ -1,24 +1,32 @@
 import { z } from "zod"
 import type { Problem } from "../problems/problem.ts"
 import { type Migration, migrate } from "./migrations.ts"
+import { OwnEntrySchema } from "./own-entry.ts"
+import { notPlainData } from "./plain-data.ts"
 
 // Otherwise it tries to run text as code, which a page with a strict policy forbids and reports.
 z.config({ jitless: true })
 
 export const DOCUMENT_FORMAT = "pegbook-workbook"
-export const DOCUMENT_VERSION = 1
+export const DOCUMENT_VERSION = 2
 
 const Title = z.string().max(200)
 const Name = z.string().max(200)
 const Typed = z.string().max(2_000)
+const Id = z.string().min(1).max(100)
+const Rows = z.array(z.record(Name, Typed)).max(20_000)
+const System = z.enum(["us", "metric"])
+const Place = z.int().min(0).max(100_000)
 
 const ScenarioSchema = z.looseObject({
-  id: z.string().min(1).max(100),
+  id: Id,
   title: Title,
-  /** What was typed for each input and each overridden figure, with its unit. */
+  /** What was typed for each input, and over figures, formulas and cells of tables of figures, with its unit. */
   typed: z.record(Name, Typed),
   /** Rows of the entered tables. */
-  tables: z.record(Name, z.array(z.record(Name, Typed)).max(20_000)),
+  tables: z.record(Name, Rows),
+  /** Refuses edits: what was settled on. */
+  sealed: z.exactOptional(z.literal(true)),
 })
 
 /** What a person ticked and noted of one stage of the work. */
@@ -29,6 +37,51 @@ const StageProgressSchema = z.looseObject({
   here: z.array(Name).max(200).optional(),
 })
 
+/** One thing that a step of the history made otherwise; `null`: it was not there, or is not any more. */
+const ChangeSchema = z.discriminatedUnion("of", [
+  z.object({
+    of: z.literal("typed"),
+    scenario: Id,
+    name: Name,
+    from: Typed.nullable(),
+    to: Typed.nullable(),
+  }),
+  /** `start`: where in the table the rows stand; with `null` on a side, all the rows, from 0. */
+  z.object({
+    of: z.literal("rows"),
+    scenario: Id,
+    name: Name,
+    start: Place,
+    from: Rows.nullable(),
+    to: Rows.nullable(),
+  }),
+  z.object({ of: z.literal("title"), scenario: Id, from: Title, to: Title }),
+  z.object({
+    of: z.literal("scenario"),
+    place: Place,
+    from: ScenarioSchema.nullable(),
+    to: ScenarioSchema.nullable(),
+  }),
+  z.object({ of: z.literal("current"), from: Id, to: Id }),
+  z.object({ of: z.literal("units"), from: System, to: System }),
+  z.object({
+    of: z.literal("own"),
+    place: Place,
+    from: OwnEntrySchema.nullable(),
+    to: OwnEntrySchema.nullable(),
+  }),
+])
+
+const StepSchema = z.looseObject({
+  /** Counts up; a step keeps its number while it is undone. */
+  number: z.int().min(1),
+  /** Milliseconds since 1970, UTC. */
+  at: z.number(),
+  changes: z.array(ChangeSchema).max(100_000),
+})
+
+const Steps = z.array(StepSchema).max(2_000)
+
 /**
  * A saved workbook. Values are kept as they were typed, with their units, so that a file can be read by eye
  * and no rounding is done twice. Members that this version does not know are kept and written back.
@@ -37,10 +90,14 @@ export const DocumentSchema = z.looseObject({
   format: z.literal(DOCUMENT_FORMAT),
   version: z.literal(DOCUMENT_VERSION),
   template: z.string().min(1).max(100),
-  unitSystem: z.enum(["us", "metric"]),
+  unitSystem: System,
   /** Id of the scenario that was open. */
   current: z.string(),
   scenarios: z.array(ScenarioSchema).min(1).max(200),
+  /** Entries that the user added. */
+  own: z.array(OwnEntrySchema).max(20_000),
+  /** What was done, the oldest first, and what was undone since, the next to be done again last. */
+  history: z.looseObject({ past: Steps, future: Steps }),
   /** By the stage's id. A slip in it must not keep the numbers from being read. */
   progress: z.record(Name, StageProgressSchema).optional().catch(undefined),
 })
@@ -48,15 +105,31 @@ export const DocumentSchema = z.looseObject({
 export type BookDocument = z.infer<typeof DocumentSchema>
 export type StageProgress = z.infer<typeof StageProgressSchema>
 export type ScenarioDocument = z.infer<typeof ScenarioSchema>
+export type Change = z.infer<typeof ChangeSchema>
+export type Step = z.infer<typeof StepSchema>
+
+/** Version 2 brought the user's own entries, the history, and sealed scenarios. */
+const toVersion2: Migration = (json) => ({ ...json, own: [], history: { past: [], future: [] } })
 
 /** Steps from each older version to the next, in order; the first leads from version 1 to version 2. */
-const MIGRATIONS: readonly Migration[] = []
+const MIGRATIONS: readonly Migration[] = [toVersion2]
 
 /** Reads what was saved, by this or an older version. Never throws; a problem says why it could not be read. */
 export function readDocument(json: unknown): {
   readonly document?: BookDocument
   readonly problems: readonly Problem[]
 } {
+  try {
+    const reason = notPlainData(json)
+    if (reason !== undefined) return unreadable(reason)
+    return readPlain(json)
+  } catch {
+    // Only an object that answers with an error when it is asked for a member gets here.
+    return unreadable("Its members cannot be read.")
+  }
+}
+
+function readPlain(json: unknown): ReturnType<typeof readDocument> {
   const migrated = migrate(json, DOCUMENT_FORMAT, DOCUMENT_VERSION, MIGRATIONS)
   if ("problem" in migrated) return { problems: [migrated.problem] }
   const parsed = DocumentSchema.safeParse(migrated.json)
@@ -64,9 +137,9 @@ export function readDocument(json: unknown): {
   const issue = parsed.error.issues[0]
   const where =
     issue === undefined || issue.path.length === 0 ? "" : `${issue.path.map(String).join(" → ")}: `
-  return {
-    problems: [
-      { code: "file_unreadable", at: {}, reason: `${where}${issue?.message ?? "It is not a workbook"}.` },
-    ],
-  }
+  return unreadable(`${where}${issue?.message ?? "It is not a workbook"}.`)
+}
+
+function unreadable(reason: string): ReturnType<typeof readDocument> {
+  return { problems: [{ code: "file_unreadable", at: {}, reason }] }
 }

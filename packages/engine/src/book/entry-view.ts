@@ -12,8 +12,9 @@ import { type Compiled, type FormulaNode, rowsNode } from "./compile.ts"
 import type { Faults } from "./faults.ts"
 import type { Holding } from "./holding.ts"
 import { type Item, isList, isTyped } from "./outline.ts"
-import { limits, originalText } from "./typed.ts"
-import type { CheckView, EntryView, Reading, Working } from "./views.ts"
+import { figureCell, readOver, typedOver } from "./overrides.ts"
+import { limits, originalText, type Value } from "./typed.ts"
+import type { CheckView, EntryView, Override, Reading, Working } from "./views.ts"
 
 /** Columns up to this long are written out value by value. */
 const MOST_WRITTEN_OUT = 24
@@ -28,6 +29,7 @@ export class Viewer {
   readonly #holding: Holding
   readonly #system: UnitSystem
   readonly #typed: ReadonlyMap<string, string>
+  #cells: Map<string, Map<string, Override[]>> | undefined
 
   constructor(
     compiled: Compiled,
@@ -59,13 +61,13 @@ export class Viewer {
     }
   }
 
-  /** The reading of one value: an entry, a list, or a part of a check. */
+  /** The reading of one value: an entry, a list, or a part of a check; null for anything else. */
   reading(id: string): Reading | null {
     const item = this.#compiled.outline.get(id)
     if (item?.kind === "value" && isList(item.entry)) {
       return listReading(this.#calculation.column(id), item, this.#holding, this.#system)
     }
-    if (item !== undefined && item.kind !== "value") return null
+    if (item === undefined ? !this.#compiled.formulas.has(id) : item.kind !== "value") return null
     return this.#holding.reading(this.#calculation.scalar(id), this.#measureOf(id), this.#system)
   }
 
@@ -198,7 +200,13 @@ export class Viewer {
       ...(reading === null ? {} : { reading }),
       ...(entry.kind === "formula" ? { formula: entry.formula } : {}),
     }
-    if (!isTyped(entry)) return view
+    if (!isTyped(entry)) {
+      const typed = this.#typed.get(name)
+      if (typed === undefined || this.#compiled.problems.has(name)) return view
+      const worked = this.#calculation.workedOut(name)
+      const original = this.#holding.reading(worked, entry.measure, this.#system)
+      return { ...view, typed, changed: true, overrides: [{ typed, original }] }
+    }
     const original = originalText(entry)
     const typed = this.#typed.get(name) ?? original
     const accepts = entry.kind === "input" ? this.#accepts(entry) : undefined
@@ -207,6 +215,9 @@ export class Viewer {
       typed,
       original,
       changed: typed !== original,
+      ...(entry.kind === "figure" && typed !== original
+        ? { overrides: [{ typed, original: this.#readingOf(name, original) }] }
+        : {}),
       ...(entry.kind === "input" && entry.choices !== undefined ? { choices: entry.choices } : {}),
       ...(entry.kind === "input" && entry.blank !== undefined ? { blank: entry.blank } : {}),
       ...(accepts === undefined ? {} : { accepts }),
@@ -249,6 +260,7 @@ export class Viewer {
     return {
       ...this.#common(name, item, kind, "table", [...this.#faults.ofTable(name), ...columns]),
       measure: "count",
+      changed: this.#cellsOver(name).size > 0,
       reading: countReading(this.#calculation.rows(name)),
       ...(rows.kind === "formula" ? { formula: rows.formula } : {}),
       ...(report === undefined ? {} : { report }),
@@ -268,13 +280,47 @@ export class Viewer {
   #viewColumn(name: string, item: Item & { readonly kind: "column" }): EntryView {
     const { entry, table } = item
     const kind = entry.formula === undefined ? rowsKind(table) : "column"
+    const overrides = this.#cellsOver(table.name).get(entry.name) ?? []
     return {
       ...this.#common(name, item, kind, "column", this.#faults.at(name)),
       table: table.name,
       measure: entry.measure,
       readings: this.#readings(name, entry.measure),
       ...(entry.formula === undefined ? {} : { formula: entry.formula }),
+      ...(overrides.length === 0 ? {} : { changed: true, overrides }),
     }
+  }
+
+  /** What was typed over a table's cells, by column, in the order of the rows. */
+  #cellsOver(table: string): ReadonlyMap<string, readonly Override[]> {
+    let known = this.#cells
+    if (known === undefined) {
+      known = new Map()
+      for (const [name, typed] of this.#typed) {
+        const cell = figureCell(name, this.#compiled.outline)
+        if (cell === undefined) continue
+        const columns = known.get(cell.table.name) ?? new Map<string, Override[]>()
+        known.set(cell.table.name, columns)
+        const cells = columns.get(cell.column.name) ?? []
+        columns.set(cell.column.name, cells)
+        cells.push({ row: cell.row, typed, original: this.#readingOf(name, cell.original) })
+      }
+      for (const columns of known.values())
+        for (const cells of columns.values()) cells.sort((a, b) => (a.row ?? 0) - (b.row ?? 0))
+      this.#cells = known
+    }
+    return known.get(table) ?? new Map()
+  }
+
+  /** How a text of the template's own reads. */
+  #readingOf(name: string, text: string): Reading | null {
+    const over = typedOver(name, this.#compiled.outline)
+    if (over === undefined) return null
+    const outcome = readOver(over, text, "us")
+    const value: Value | undefined = "problem" in outcome ? undefined : outcome.read.values[0]
+    if (value === undefined) return null
+    const { measure: of } = over.entry
+    return this.#holding.reading(this.#holding.toGraph(value, of), of, this.#system)
   }
 
   #readings(name: string, of: MeasureId): readonly (Reading | null)[] {

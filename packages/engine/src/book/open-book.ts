@@ -4,23 +4,31 @@ import type { GraphBuilder } from "../graph/graph.ts"
 import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import { type Scales, USUAL_SCALES } from "../quantity/scales.ts"
-import type { MeasureId, UnitSystem } from "../units/measure.ts"
+import type { UnitSystem } from "../units/measure.ts"
 import type { Book } from "./book.ts"
-import { Calculation, type Given } from "./calculation.ts"
+import { changesBetween } from "./changes.ts"
 import { compareSides, type Side } from "./compare.ts"
-import { type Compiled, compile } from "./compile.ts"
+import { type Compiled, compile, ownerOf } from "./compile.ts"
 import { type BookDocument, DOCUMENT_FORMAT, DOCUMENT_VERSION, type StageProgress } from "./document.ts"
-import { Viewer } from "./entry-view.ts"
-import { Faults } from "./faults.ts"
+import type { Viewer } from "./entry-view.ts"
+import { History, type HistoryStep } from "./history.ts"
 import { Holding } from "./holding.ts"
-import { isTyped } from "./outline.ts"
-import { readScenario } from "./read-scenario.ts"
-import { fromScenarioDocument, type Scenario, toScenarioDocument } from "./scenario.ts"
+import { type Outline, outline } from "./outline.ts"
+import { isUnder, readOver, typedOver } from "./overrides.ts"
+import { addOwn, changeOwn, type OwnOutcome, removeOwn, renameOwn, withoutUnreadable } from "./own-edits.ts"
+import { type OwnHeading, withOwn } from "./own-entries.ts"
+import { type OwnEntry, ownName } from "./own-entry.ts"
+import { readDifference } from "./read-scenario.ts"
+import { findRemedies } from "./remedies.ts"
+import { fromScenarioDocument, type Scenario, toScenarioDocument, viewScenario } from "./scenario.ts"
 import { searchNames } from "./search.ts"
-import { movedBetween, takeSnapshot } from "./snapshot.ts"
+import { movedBetween } from "./snapshot.ts"
 import { readStages, type StageView } from "./stages.ts"
-import { originalText, type ReadTyped, readRows, readTyped, type TypedRow } from "./typed.ts"
-import type { Comparison, EditResult, Moved, ScenarioView } from "./views.ts"
+import { type State, scenarioOf, withCopy, withScenario } from "./state.ts"
+import { Trial } from "./trial.ts"
+import { readRows, type TypedRow } from "./typed.ts"
+import type { Comparison, EditResult, Moved, RemedyView, ScenarioView } from "./views.ts"
+import { Work } from "./work.ts"
 
 export interface OpenOptions {
   readonly document?: BookDocument
@@ -28,117 +36,152 @@ export interface OpenOptions {
   readonly unitSystem?: UnitSystem
   readonly scales?: Scales
   readonly graph?: GraphBuilder
+  /** The clock of the history, in milliseconds since 1970. */
+  readonly now?: () => number
+  /** The words over the section of the user's own entries. */
+  readonly own?: OwnHeading
 }
 
 const LONGEST_TITLE = 200
 
 /**
  * Opens a workbook of this kind: new, or from what was saved. A saved value that can no longer be read is reported and
- * the template's own is used in its place; its text stays in the document.
+ * the template's own is used in its place; its text stays in the document. So does an entry of the user's own that no
+ * longer fits the template.
  */
 export function openBook(
   definition: Definition,
   options: OpenOptions = {},
 ): { readonly book: Book; readonly problems: readonly Problem[] } {
-  const { document } = options
-  const compiled = compile(definition)
+  const state = startingState(definition, options)
+  const template = outline(definition)
+  const heading = options.own ?? { title: "", says: "" }
+  const merged = withOwn(definition, template, state.own, heading)
+  const compiled = compile(merged.definition)
+  const fixed: Fixed = {
+    definition,
+    template,
+    heading,
+    holding: new Holding(options.scales ?? USUAL_SCALES),
+    build: options.graph ?? buildHyperFormulaGraph,
+    now: options.now ?? Date.now,
+    progress: options.document?.progress ?? {},
+    unknown: options.document === undefined ? {} : unknownMembers(options.document),
+  }
+  const work = new Work(compiled, fixed.holding, fixed.build, scenarioOf(state, state.current))
+  const { sections } = merged.definition
+  const book = new OpenBook(fixed, state, sections, work, new History(options.document?.history))
+  return { book, problems: [...merged.problems, ...work.unread] }
+}
+
+/** What stays as it is while a workbook is open. */
+interface Fixed {
+  readonly definition: Definition
+  /** The names of the template, without the user's own. */
+  readonly template: Outline
+  readonly heading: OwnHeading
+  readonly holding: Holding
+  readonly build: GraphBuilder
+  readonly now: () => number
+  readonly progress: Readonly<Record<string, StageProgress>>
+  /** Members of the saved document that this version does not know. */
+  readonly unknown: Readonly<Record<string, unknown>>
+}
+
+/** A definition with the user's own entries, and its formulas read. */
+interface Built {
+  readonly compiled: Compiled
+  readonly merged: Definition
+}
+
+function startingState(definition: Definition, { document, unitSystem }: OpenOptions): State {
   const saved = document?.scenarios.map(fromScenarioDocument) ?? []
   const first: Scenario = {
     id: "copy-1",
     title: "First plan",
     typed: new Map(),
     tables: new Map(),
+    sealed: false,
     unknown: {},
   }
   const scenarios = saved.length > 0 ? saved : [first]
   const current = scenarios.find((scenario) => scenario.id === document?.current) ?? scenarios[0] ?? first
-  const state: State = {
+  return {
     scenarios,
-    current,
-    system: options.unitSystem ?? document?.unitSystem ?? definition.unitSystem,
-    progress: document?.progress ?? {},
-    unknown: document === undefined ? {} : unknownMembers(document),
+    current: current.id,
+    system: unitSystem ?? document?.unitSystem ?? definition.unitSystem,
+    own: document?.own ?? [],
   }
-  const holding = new Holding(options.scales ?? USUAL_SCALES)
-  const { given, problems } = readScenario(compiled.outline, current)
-  const build = options.graph ?? buildHyperFormulaGraph
-  const calculation = new Calculation(compiled, holding, build, given)
-  return { book: new OpenBook(definition, compiled, holding, build, calculation, state), problems }
-}
-
-interface State {
-  scenarios: readonly Scenario[]
-  current: Scenario
-  system: UnitSystem
-  progress: Readonly<Record<string, StageProgress>>
-  /** Members of the saved document that this version does not know. */
-  readonly unknown: Readonly<Record<string, unknown>>
 }
 
 function unknownMembers(document: BookDocument): Record<string, unknown> {
-  const { format, version, template, unitSystem, current, scenarios, progress, ...unknown } = document
+  const { format, version, template, unitSystem, current, scenarios, own, history, progress, ...unknown } =
+    document
   return unknown
 }
 
 class OpenBook implements Book {
-  readonly definition: Definition
-  readonly #compiled: Compiled
-  readonly #holding: Holding
-  readonly #build: GraphBuilder
-  readonly #calculation: Calculation
-  readonly #faults: Faults
-  readonly #state: State
+  readonly #fixed: Fixed
+  readonly #history: History
   readonly #listeners = new Set<() => void>()
-  readonly #leanedOn: ReadonlyMap<string, readonly string[]>
   readonly #usedIds: Set<string>
+  #state: State
+  /** Beside the state: what is built stays built, whatever is undone. */
+  #progress: Readonly<Record<string, StageProgress>>
+  #sections: Definition["sections"]
+  #work: Work
   #viewer: Viewer
   #moved: readonly Moved[] = []
 
-  constructor(
-    definition: Definition,
-    compiled: Compiled,
-    holding: Holding,
-    build: GraphBuilder,
-    calculation: Calculation,
-    state: State,
-  ) {
-    this.definition = definition
-    this.#compiled = compiled
-    this.#holding = holding
-    this.#build = build
-    this.#calculation = calculation
-    this.#faults = new Faults(compiled, calculation)
+  constructor(fixed: Fixed, state: State, sections: Definition["sections"], work: Work, history: History) {
+    this.#fixed = fixed
     this.#state = state
+    this.#progress = fixed.progress
+    this.#sections = sections
+    this.#history = history
+    this.#work = work
+    this.#viewer = work.viewer(state.system, this.#current)
     this.#usedIds = new Set(state.scenarios.map((scenario) => scenario.id))
-    this.#viewer = this.#makeViewer()
-    this.#leanedOn = invert(this.names(), (name) => this.leansOn(name))
+    for (const change of history.steps().flatMap((step) => step.changes)) {
+      const id = change.of === "scenario" ? (change.from ?? change.to)?.id : undefined
+      if (id !== undefined) this.#usedIds.add(id)
+    }
+  }
+
+  get definition(): Definition {
+    return this.#fixed.definition
   }
 
   get sections(): Definition["sections"] {
-    return this.definition.sections
+    return this.#sections
   }
 
   names(): readonly string[] {
-    return [...this.#compiled.outline.keys()]
+    return this.#work.names()
   }
 
   has(name: string): boolean {
-    return this.#compiled.outline.has(name)
+    return this.#items.has(name)
   }
 
   entry(name: string): ReturnType<Book["entry"]> {
-    return this.#viewer.view(name)
+    const view = this.#viewer.view(name)
+    return this.#fixed.template.has(name) ? view : { ...view, own: true }
   }
 
   table(name: string): ReturnType<Book["table"]> {
-    const item = this.#compiled.outline.get(name)
+    const item = this.#items.get(name)
     if (item?.kind !== "table") throw new RangeError(`there is no table ${name}`)
     const columns = item.entry.columns.map((column) => this.entry(`${name}.${column.name}`))
-    return { name, columns, rowCount: this.#calculation.rows(name) }
+    return { name, columns, rowCount: this.#work.calculation.rows(name) }
   }
 
   search(words: string): readonly string[] {
-    return searchNames(this.#compiled.outline, words)
+    return searchNames(this.#items, words)
+  }
+
+  namesStartingWith(prefix: string): readonly string[] {
+    return this.names().filter((name) => name.startsWith(prefix))
   }
 
   working(name: string, row = 1): ReturnType<Book["working"]> {
@@ -150,7 +193,7 @@ class OpenBook implements Book {
   }
 
   leanedOnBy(name: string): readonly string[] {
-    return this.#leanedOn.get(name) ?? []
+    return this.#work.leanedOnBy(name, this.#viewer)
   }
 
   edit(name: string, typed: string): EditResult {
@@ -158,24 +201,13 @@ class OpenBook implements Book {
   }
 
   editAll(typed: Readonly<Record<string, string>>): EditResult {
-    const read = new Map<string, ReadTyped>()
-    const problems: Problem[] = []
-    for (const [name, text] of Object.entries(typed)) {
-      const outcome = this.#readOver(name, text)
-      if ("problem" in outcome) problems.push(outcome.problem)
-      else read.set(name, outcome.read)
-    }
-    if (problems.length > 0) return { accepted: false, problems, moved: [] }
-    const { current } = this.#state
-    const texts = new Map(current.typed)
-    for (const [name, { text }] of read) texts.set(name, text)
-    const values = new Map([...read].map(([name, { values: these }]) => [name, these]))
-    return this.#change({ ...current, typed: texts }, { typed: values, tables: new Map() })
+    const next = this.#typedOver(this.#current, typed)
+    return "problems" in next ? refused(...next.problems) : this.#change(next.scenario)
   }
 
   editTable(name: string, rows: readonly TypedRow[]): EditResult {
     const at = { entry: name }
-    const item = this.#compiled.outline.get(name)
+    const item = this.#items.get(name)
     if (item === undefined)
       return refused({ code: "no_such_entry", at, name, near: nearNames(name, this.names()) })
     if (item.kind !== "table" || item.entry.rows.kind !== "input") {
@@ -183,24 +215,36 @@ class OpenBook implements Book {
     }
     const outcome = readRows(item.entry, rows, this.#state.system)
     if ("problem" in outcome) return refused(outcome.problem)
-    const { current } = this.#state
-    const tables = new Map(current.tables).set(name, outcome.read.texts)
-    return this.#change(
-      { ...current, tables },
-      { typed: new Map(), tables: new Map([[name, outcome.read.values]]) },
-    )
+    const tables = new Map(this.#current.tables).set(name, outcome.read.texts)
+    return this.#change({ ...this.#current, tables })
   }
 
   restore(name: string): EditResult {
-    const item = this.#compiled.outline.get(name)
-    if (item?.kind === "table" && item.entry.rows.kind === "input")
-      return this.editTable(name, item.entry.rows.default)
-    if (item?.kind === "value" && isTyped(item.entry)) return this.edit(name, originalText(item.entry))
-    return this.edit(name, "")
+    const refusal = this.#notRestored(name)
+    if (refusal !== undefined) return refused(refusal)
+    const typed = [...this.#current.typed].filter(([typedName]) => !isUnder(typedName, name, this.#items))
+    const tables = [...this.#current.tables].filter(([table]) => table !== name)
+    return this.#change({ ...this.#current, typed: new Map(typed), tables: new Map(tables) })
   }
 
   moved(): readonly Moved[] {
     return this.#moved
+  }
+
+  remediesFor(check: string): readonly RemedyView[] {
+    const item = this.#items.get(check)
+    if (item?.kind !== "value" || item.entry.kind !== "check") throw new RangeError(`${check} is not a check`)
+    if ((item.entry.remedies ?? []).length === 0) return []
+    const { holding, build } = this.#fixed
+    const { system } = this.#state
+    const { compiled } = this.#work
+    const trial = new Trial({ compiled, holding, build, system, scenario: this.#current })
+    return findRemedies(item.entry, trial)
+  }
+
+  tryChange(title: string, typed: Readonly<Record<string, string>>): EditResult {
+    const next = this.#typedOver(this.#copyOf(this.#current, title), typed)
+    return "problems" in next ? refused(...next.problems) : this.#go(withCopy(this.#state, next.scenario))
   }
 
   get unitSystem(): UnitSystem {
@@ -208,71 +252,105 @@ class OpenBook implements Book {
   }
 
   showIn(system: UnitSystem): void {
-    if (system === this.#state.system) return
-    this.#state.system = system
-    this.#moved = []
-    this.#tell()
+    if (system !== this.#state.system) this.#go({ ...this.#state, system })
   }
 
   scenarios(): readonly ScenarioView[] {
-    return this.#state.scenarios.map(({ id, title }) => ({ id, title }))
+    return this.#state.scenarios.map(viewScenario)
   }
 
   get scenario(): ScenarioView {
-    const { id, title } = this.#state.current
-    return { id, title }
+    return viewScenario(this.#current)
   }
 
   saveCopy(title: string): ScenarioView {
-    let number = this.#usedIds.size + 1
-    while (this.#usedIds.has(`copy-${number}`)) number++
-    const copy: Scenario = {
-      ...this.#state.current,
-      id: `copy-${number}`,
-      title: cleanTitle(title, `Copy ${number}`),
-    }
-    this.#usedIds.add(copy.id)
-    this.#state.scenarios = [...this.#state.scenarios, copy]
-    this.#state.current = copy
-    this.#moved = []
-    this.#tell()
+    this.#go(withCopy(this.#state, this.#copyOf(this.#current, title)))
     return this.scenario
   }
 
+  seal(title: string): ScenarioView {
+    const sealed = { ...this.#copyOf(this.#current, title), sealed: true }
+    this.#go({ ...this.#state, scenarios: [...this.#state.scenarios, sealed] })
+    return viewScenario(sealed)
+  }
+
   switchTo(id: string): void {
-    const next = this.#scenario(id)
-    if (next.id === this.#state.current.id) return
-    this.#change(next, readScenario(this.#compiled.outline, next).given)
+    scenarioOf(this.#state, id)
+    if (id !== this.#state.current) this.#go({ ...this.#state, current: id })
   }
 
   rename(id: string, title: string): void {
-    const before = this.#scenario(id)
-    this.#replace({ ...before, title: cleanTitle(title, before.title) })
-    this.#tell()
+    const before = scenarioOf(this.#state, id)
+    this.#go(withScenario(this.#state, { ...before, title: cleanTitle(title, before.title) }))
   }
 
   remove(id: string): () => void {
-    const removed = this.#scenario(id)
+    const removed = scenarioOf(this.#state, id)
     const { scenarios, current } = this.#state
     if (scenarios.length === 1) throw new RangeError("the last scenario cannot be removed")
     const place = scenarios.indexOf(removed)
-    const wasCurrent = current.id === id
     const rest = scenarios.filter((scenario) => scenario.id !== id)
-    this.#state.scenarios = rest
-    const neighbour = rest[Math.max(0, place - 1)]
-    if (wasCurrent && neighbour !== undefined) this.switchTo(neighbour.id)
-    else this.#tell()
+    const neighbour = rest[Math.max(0, place - 1)] ?? removed
+    this.#go({ ...this.#state, scenarios: rest, current: current === id ? neighbour.id : current })
     return () => {
-      if (this.#state.scenarios.some((scenario) => scenario.id === id)) return
-      this.#state.scenarios = this.#state.scenarios.toSpliced(place, 0, removed)
-      if (wasCurrent) this.switchTo(id)
-      else this.#tell()
+      const now = this.#state
+      if (now.scenarios.some((scenario) => scenario.id === id)) return
+      const back = now.scenarios.toSpliced(place, 0, removed)
+      this.#go({ ...now, scenarios: back, current: current === id ? id : now.current })
     }
   }
 
   compare(left: string, right: string): Comparison {
-    const system = this.#state.system
-    return compareSides(this.#side(left), this.#side(right), this.#compiled.outline, this.#holding, system)
+    const { holding } = this.#fixed
+    return compareSides(this.#side(left), this.#side(right), this.#items, holding, this.#state.system)
+  }
+
+  undo(): boolean {
+    const before = this.#history.undo(this.#state)
+    if (before !== undefined) this.#show(before)
+    return before !== undefined
+  }
+
+  redo(): boolean {
+    const after = this.#history.redo(this.#state)
+    if (after !== undefined) this.#show(after)
+    return after !== undefined
+  }
+
+  history(): readonly HistoryStep[] {
+    return this.#history.steps()
+  }
+
+  copyAt(step: number, title = ""): ScenarioView {
+    const then = this.#history.stateAfter(step, this.#state)
+    const copied = scenarioOf(then, then.current)
+    this.#go(withCopy(this.#state, this.#copyOf(copied, title.trim() === "" ? copied.title : title)))
+    return this.scenario
+  }
+
+  addEntry(draft: OwnEntry): EditResult {
+    return this.addEntries([draft])
+  }
+
+  addEntries(drafts: readonly OwnEntry[]): EditResult {
+    return this.#changeOwn(addOwn(this.#around(), drafts))
+  }
+
+  changeEntry(name: string, draft: OwnEntry): EditResult {
+    return this.#changeOwn(changeOwn(this.#around(), name, draft), name)
+  }
+
+  renameEntry(from: string, to: string): EditResult {
+    return this.#changeOwn(renameOwn(this.#around(), from, to))
+  }
+
+  removeEntry(name: string, options: { readonly evenIfUsed?: boolean } = {}): EditResult {
+    const outcome = removeOwn(this.#around(), name, options.evenIfUsed ?? false)
+    return "problems" in outcome ? refused(...outcome.problems) : this.#go(outcome.state)
+  }
+
+  ownEntries(): readonly OwnEntry[] {
+    return this.#state.own
   }
 
   stages(): readonly StageView[] {
@@ -280,12 +358,11 @@ class OpenBook implements Book {
   }
 
   progress(): Readonly<Record<string, StageProgress>> {
-    return this.#state.progress
+    return this.#progress
   }
 
   note(stage: string, change: StageProgress): void {
-    const { progress } = this.#state
-    this.#state.progress = { ...progress, [stage]: { ...progress[stage], ...change } }
+    this.#progress = { ...this.#progress, [stage]: { ...this.#progress[stage], ...change } }
     this.#tell()
   }
 
@@ -302,14 +379,16 @@ class OpenBook implements Book {
 
   document(): BookDocument {
     return {
-      ...this.#state.unknown,
+      ...this.#fixed.unknown,
       format: DOCUMENT_FORMAT,
       version: DOCUMENT_VERSION,
       template: this.definition.id,
       unitSystem: this.#state.system,
-      current: this.#state.current.id,
+      current: this.#state.current,
       scenarios: this.#state.scenarios.map(toScenarioDocument),
-      ...(Object.keys(this.#state.progress).length === 0 ? {} : { progress: this.#state.progress }),
+      own: [...this.#state.own],
+      history: this.#history.toDocument(),
+      ...(Object.keys(this.#progress).length === 0 ? {} : { progress: this.#progress }),
     }
   }
 
@@ -318,101 +397,158 @@ class OpenBook implements Book {
     return () => this.#listeners.delete(listener)
   }
 
-  #readOver(name: string, typed: string): ReturnType<typeof readTyped> {
-    const at = { entry: name }
-    const item = this.#compiled.outline.get(name)
-    if (item === undefined)
-      return { problem: { code: "no_such_entry", at, name, near: nearNames(name, this.names()) } }
-    if (item.kind !== "value" || !isTyped(item.entry)) {
-      return { problem: { code: "not_an_input", at, name, kind: this.entry(name).kind } }
-    }
-    return readTyped(item.entry, typed, this.#state.system)
+  get #items(): Outline {
+    return this.#work.compiled.outline
   }
 
-  #change(next: Scenario, given: Given): EditResult {
-    const before = takeSnapshot(this.#compiled.outline, this.#calculation)
-    this.#state.scenarios = this.#state.scenarios.map((scenario) =>
-      scenario.id === next.id ? next : scenario,
-    )
-    this.#state.current = next
-    this.#calculation.put(given)
-    const after = takeSnapshot(this.#compiled.outline, this.#calculation)
-    this.#moved = movedBetween(
-      before,
-      after,
-      (name) => this.#measureOf(name),
-      this.#holding,
-      this.#state.system,
-    )
+  get #current(): Scenario {
+    return scenarioOf(this.#state, this.#state.current)
+  }
+
+  /** A scenario with texts typed in it, each with its unit; or what is wrong with them. */
+  #typedOver(
+    scenario: Scenario,
+    typed: Readonly<Record<string, string>>,
+  ): { readonly scenario: Scenario } | { readonly problems: readonly Problem[] } {
+    const texts = new Map(scenario.typed)
+    const problems: Problem[] = []
+    for (const [name, text] of Object.entries(typed)) {
+      const outcome = this.#readOver(name, text)
+      if ("problem" in outcome) problems.push(outcome.problem)
+      else texts.set(name, outcome.read.text)
+    }
+    return problems.length > 0 ? { problems } : { scenario: { ...scenario, typed: texts } }
+  }
+
+  #readOver(name: string, typed: string): ReturnType<typeof readOver> {
+    const over = typedOver(name, this.#items)
+    if (over !== undefined) {
+      // A formula that cannot be read, or leans on one, is put right there: typing over it would only hide it.
+      const [problem] = this.#work.compiled.problems.get(name) ?? []
+      return problem === undefined ? readOver(over, typed, this.#state.system) : { problem }
+    }
+    const at = { entry: name }
+    if (!this.has(name))
+      return { problem: { code: "no_such_entry", at, name, near: nearNames(name, this.names()) } }
+    return { problem: { code: "not_an_input", at, name, kind: this.entry(name).kind } }
+  }
+
+  /** Why nothing under a name can be put back; nothing where it can. */
+  #notRestored(name: string): Problem | undefined {
+    const item = this.#items.get(name)
+    const table = item?.kind === "column" ? item.table : item?.kind === "table" ? item.entry : undefined
+    if (typedOver(name, this.#items) !== undefined || table?.rows.kind === "figures") return undefined
+    if (item?.kind === "table" && item.entry.rows.kind === "input") return undefined
+    const at = { entry: name }
+    return item === undefined
+      ? { code: "no_such_entry", at, name, near: nearNames(name, this.names()) }
+      : { code: "not_an_input", at, name, kind: this.entry(name).kind }
+  }
+
+  /** Puts an edited scenario in place of the one that is open, unless that is sealed. */
+  #change(next: Scenario): EditResult {
+    if (next.sealed) return refused({ code: "scenario_sealed", at: {}, title: next.title })
+    return this.#go(withScenario(this.#state, next))
+  }
+
+  #copyOf(scenario: Scenario, title: string): Scenario {
+    let number = this.#usedIds.size + 1
+    while (this.#usedIds.has(`copy-${number}`)) number++
+    const id = `copy-${number}`
+    return { ...scenario, id, title: cleanTitle(title, `Copy ${number}`), sealed: false }
+  }
+
+  #around() {
+    return { state: this.#state, template: this.#fixed.template, all: this.#items }
+  }
+
+  /** Own entries are judged together with all the rest: a ring, or what leaned on what they were, is found here. */
+  #changeOwn(outcome: OwnOutcome, changed?: string): EditResult {
+    if ("problems" in outcome) return refused(...outcome.problems)
+    const built = this.#build(outcome.state)
+    const own = new Set(outcome.state.own.map(ownName))
+    const known = new Set([...this.#work.compiled.problems.values()].flat().map((one) => JSON.stringify(one)))
+    const problems = [...built.compiled.problems]
+      .filter(([id]) => own.has(ownerOf(id, built.compiled.outline)))
+      .flatMap(([, found]) => found)
+      .filter((one) => one.code !== "leans_on_problem" && !known.has(JSON.stringify(one)))
+    if (problems.length > 0) return refused(...problems)
+    const next =
+      changed === undefined
+        ? outcome.state
+        : withoutUnreadable(outcome.state, changed, built.compiled.outline)
+    return this.#go(next, built)
+  }
+
+  #build(state: State): Built {
+    const { definition, template, heading } = this.#fixed
+    const merged = withOwn(definition, template, state.own, heading).definition
+    return { compiled: compile(merged), merged }
+  }
+
+  /** Makes a change: noted in the history, followed, and told. */
+  #go(next: State, built?: Built): EditResult {
+    const changes = changesBetween(this.#state, next)
+    if (changes.length > 0) this.#history.record(changes, this.#fixed.now())
+    for (const { id } of next.scenarios) this.#usedIds.add(id)
+    return this.#show(next, built)
+  }
+
+  /** Follows from one state to another; only what differs is recalculated. */
+  #show(next: State, built?: Built): EditResult {
+    const before = this.#state
+    const from = this.#current
+    this.#state = next
+    if (before.own !== next.own) {
+      const old = this.#work.snapshot()
+      const { compiled, merged } = built ?? this.#build(next)
+      this.#sections = merged.sections
+      this.#work = new Work(compiled, this.#fixed.holding, this.#fixed.build, this.#current)
+      this.#moved = this.#movedSince(old)
+    } else {
+      const given = readDifference(this.#items, from, this.#current)
+      if (given.typed.size + given.tables.size === 0) this.#moved = []
+      else {
+        const old = this.#work.snapshot()
+        this.#work.calculation.put(given)
+        this.#moved = this.#movedSince(old)
+      }
+    }
+    this.#viewer = this.#work.viewer(next.system, this.#current)
     this.#tell()
     return { accepted: true, problems: [], moved: this.#moved }
   }
 
-  #measureOf(name: string): MeasureId {
-    const item = this.#compiled.outline.get(name)
-    if (item === undefined || item.kind === "table") return "count"
-    // A check's value is its ratio.
-    return item.kind === "value" && item.entry.kind === "check" ? "ratio" : item.entry.measure
+  #tell(): void {
+    for (const listener of this.#listeners) listener()
   }
 
-  #scenario(id: string): Scenario {
-    const found = this.#state.scenarios.find((scenario) => scenario.id === id)
-    if (found === undefined) throw new RangeError(`there is no scenario ${id}`)
-    return found
-  }
-
-  #replace(next: Scenario): void {
-    this.#state.scenarios = this.#state.scenarios.map((scenario) =>
-      scenario.id === next.id ? next : scenario,
-    )
-    if (this.#state.current.id === next.id) this.#state.current = next
+  #movedSince(before: ReturnType<Work["snapshot"]>): readonly Moved[] {
+    const { holding } = this.#fixed
+    const measureOf = (name: string) => this.#work.measureOf(name)
+    return movedBetween(before, this.#work.snapshot(), measureOf, holding, this.#state.system)
   }
 
   /** A scenario that is not open is worked out in a graph of its own. */
   #side(id: string): Side {
-    const { title, typed } = this.#scenario(id)
-    const scenario = { id, title }
-    if (id === this.#state.current.id) {
-      return { scenario, calculation: this.#calculation, check: (name) => this.#viewer.check(name) }
+    const scenario = scenarioOf(this.#state, id)
+    const { holding, build } = this.#fixed
+    const isOpen = id === this.#state.current
+    const work = isOpen ? this.#work : new Work(this.#work.compiled, holding, build, scenario)
+    const viewer = isOpen ? this.#viewer : work.viewer(this.#state.system, scenario)
+    return {
+      scenario: viewScenario(scenario),
+      calculation: work.calculation,
+      check: (name) => viewer.check(name),
     }
-    const { given } = readScenario(this.#compiled.outline, this.#scenario(id))
-    const calculation = new Calculation(this.#compiled, this.#holding, this.#build, given)
-    const faults = new Faults(this.#compiled, calculation)
-    const viewer = new Viewer(this.#compiled, calculation, faults, this.#holding, this.#state.system, typed)
-    return { scenario, calculation, check: (name) => viewer.check(name) }
-  }
-
-  #makeViewer(): Viewer {
-    const { system, current } = this.#state
-    return new Viewer(this.#compiled, this.#calculation, this.#faults, this.#holding, system, current.typed)
-  }
-
-  #tell(): void {
-    this.#viewer = this.#makeViewer()
-    for (const listener of this.#listeners) listener()
   }
 }
 
-function refused(problem: Problem): EditResult {
-  return { accepted: false, problems: [problem], moved: [] }
+function refused(...problems: readonly Problem[]): EditResult {
+  return { accepted: false, problems, moved: [] }
 }
 
 function cleanTitle(title: string, otherwise: string): string {
   const clean = title.trim().slice(0, LONGEST_TITLE)
   return clean === "" ? otherwise : clean
-}
-
-function invert(
-  names: readonly string[],
-  leansOn: (name: string) => readonly string[],
-): ReadonlyMap<string, readonly string[]> {
-  const inverted = new Map<string, string[]>()
-  for (const name of names) {
-    for (const needed of leansOn(name)) {
-      const list = inverted.get(needed)
-      if (list === undefined) inverted.set(needed, [name])
-      else list.push(name)
-    }
-  }
-  return inverted
 }

@@ -17,6 +17,10 @@ export type Outline = ReadonlyMap<string, Item>
 
 const LEGAL_NAME = /^[a-z][a-z0-9]*(_[a-z0-9]+)*$/
 
+export function isLegalName(name: string): boolean {
+  return LEGAL_NAME.test(name)
+}
+
 /** Throws on a name that is twice there or not legal: those are the template author's mistakes. */
 export function outline(definition: Definition): Outline {
   const items = new Map<string, Item>()
@@ -26,15 +30,14 @@ export function outline(definition: Definition): Outline {
   }
   for (const { id: section, entries } of definition.sections) {
     for (const entry of entries) {
-      if (!LEGAL_NAME.test(entry.name))
-        throw new Error(`${definition.id}: "${entry.name}" is not a legal name`)
+      if (!isLegalName(entry.name)) throw new Error(`${definition.id}: "${entry.name}" is not a legal name`)
       if (entry.kind !== "table") {
         put(entry.name, { kind: "value", section, entry })
         continue
       }
       put(entry.name, { kind: "table", section, entry })
       for (const column of entry.columns) {
-        if (!LEGAL_NAME.test(column.name))
+        if (!isLegalName(column.name))
           throw new Error(`${definition.id}: "${column.name}" is not a legal name`)
         put(`${entry.name}.${column.name}`, { kind: "column", section, entry: column, table: entry })
       }
@@ -52,9 +55,12 @@ export function isList(entry: Entry): entry is InputEntry & { readonly list: tru
   return entry.kind === "input" && entry.list === true
 }
 
-/** The columns of an entered table that a person types. */
+/** The columns whose values are typed, by a person (an entered table) or by the template (a table of figures). */
 export function typedColumns(table: TableEntry): readonly Column[] {
-  return table.rows.kind === "input" ? table.columns.filter((column) => column.formula === undefined) : []
+  const { kind } = table.rows
+  return kind === "input" || kind === "figures"
+    ? table.columns.filter((column) => column.formula === undefined)
+    : []
 }
 
 /** The formulas of a check, by the suffix of their node: `area_limit_check.demand`. */

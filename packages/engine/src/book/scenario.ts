@@ -1,5 +1,6 @@
 import type { ScenarioDocument } from "./document.ts"
 import type { TypedRow } from "./typed.ts"
+import type { ScenarioView } from "./views.ts"
 
 /** One set of choices: what was typed, by name. A copy of it is another answer to "what if". */
 export interface Scenario {
@@ -7,18 +8,21 @@ export interface Scenario {
   readonly title: string
   readonly typed: ReadonlyMap<string, string>
   readonly tables: ReadonlyMap<string, readonly TypedRow[]>
+  /** It refuses edits. */
+  readonly sealed: boolean
   /** Members of a saved scenario that this version does not know, kept to be written back. */
   readonly unknown: Readonly<Record<string, unknown>>
 }
 
 /** Own properties only, made with `fromEntries`: a key such as `__proto__` stays a key. */
 export function fromScenarioDocument(saved: ScenarioDocument): Scenario {
-  const { id, title, typed, tables, ...unknown } = saved
+  const { id, title, typed, tables, sealed, ...unknown } = saved
   return {
     id,
     title,
     typed: new Map(Object.entries(typed)),
     tables: new Map(Object.entries(tables)),
+    sealed: sealed ?? false,
     unknown,
   }
 }
@@ -32,5 +36,10 @@ export function toScenarioDocument(scenario: Scenario): ScenarioDocument {
     tables: Object.fromEntries(
       [...scenario.tables].map(([name, rows]) => [name, rows.map((row) => ({ ...row }))]),
     ),
+    ...(scenario.sealed ? { sealed: true } : {}),
   }
+}
+
+export function viewScenario({ id, title, sealed }: Scenario): ScenarioView {
+  return { id, title, ...(sealed ? { sealed } : {}) }
 }

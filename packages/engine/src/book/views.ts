@@ -36,6 +36,15 @@ export interface Working {
   readonly leansOn: readonly string[]
 }
 
+/** A value that a person typed over what the template has. */
+export interface Override {
+  /** From 1, for a cell of a table of figures. */
+  readonly row?: number
+  readonly typed: string
+  /** What it would be otherwise, by the values as they are now; null where that has no value. */
+  readonly original: Reading | null
+}
+
 /** What is known of one entry: an input, figure, formula or check; or a table or one of its columns. */
 export interface EntryView {
   readonly name: string
@@ -57,12 +66,14 @@ export interface EntryView {
   /** For a list or a column: one a row; a row with a problem is null. */
   readonly readings?: readonly (Reading | null)[]
   readonly formula?: string
-  /** For inputs and figures: the text in force, as typed. */
+  /** For inputs and figures, and a formula that was typed over: the text in force, as typed. */
   readonly typed?: string
   /** For inputs and figures: the text that the template starts with. */
   readonly original?: string
-  /** A figure, or an input, that no longer has its original value. */
+  /** An input, a figure, a formula, or a column or table of figures, that no longer has its original value. */
   readonly changed: boolean
+  /** What was typed over a figure or a formula; for a column of figures, over each of its cells. Absent: nothing. */
+  readonly overrides?: readonly Override[]
   readonly choices?: readonly string[]
   /** For an input that may stay blank: what a blank means. */
   readonly blank?: string
@@ -73,6 +84,8 @@ export interface EntryView {
   /** What the report's objective came to, and its bound, as a person reads them. */
   readonly reached?: { readonly objective: Reading; readonly bound?: Reading }
   readonly problems: readonly Problem[]
+  /** The user added it. */
+  readonly own?: true
 }
 
 export interface TableView {
@@ -101,6 +114,20 @@ export interface EditResult {
 export interface ScenarioView {
   readonly id: string
   readonly title: string
+  /** It refuses edits. */
+  readonly sealed?: boolean
+}
+
+/** A change of one input with which a check passes; it was tried. */
+export interface RemedyView {
+  readonly input: string
+  readonly label: string
+  readonly from: Reading | null
+  readonly to: Reading | null
+  /** What to type for it. */
+  readonly typed: string
+  /** Other checks that pass now and would not then. */
+  readonly newlyFails: readonly string[]
 }
 
 /** One line of a comparison of two scenarios. */

@@ -146,11 +146,11 @@ function idOf(name: string, table: string | undefined): string {
   return name.startsWith("@") ? `${table ?? ""}.${name.slice(1)}` : name
 }
 
-function toCell(value: GraphValue): Cell {
+export function toCell(value: GraphValue): Cell {
   if (typeof value !== "number") return value
   return Number.isFinite(value) ? new Decimal(value) : errorCell("not_a_number")
 }
 
-function toGraphValue(cell: Cell): GraphValue {
+export function toGraphValue(cell: Cell): GraphValue {
   return cell instanceof Decimal ? cell.toNumber() : isError(cell) ? { error: cell.error } : cell
 }

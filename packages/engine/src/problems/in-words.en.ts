@@ -277,6 +277,46 @@ function sentences(problem: Problem, system: UnitSystem): Words {
         says: `there are ${count(problem.given, "cell")}, and ${count(problem.most, "heading")} in the first line.`,
         next: "Put quotation marks around a text that has the separator in it, or take out the cells that are too many.",
       }
+    case "scenario_sealed":
+      return {
+        says: `"${problem.title}" is sealed, so that it stays what it was.`,
+        next: "Save a copy of it, and change the copy.",
+      }
+    case "bad_name":
+      return {
+        says: `"${problem.name}" cannot be a name.`,
+        next: 'Use small letters, digits and "_" between words, a letter first, such as gate_width.',
+      }
+    case "name_taken":
+      return {
+        says: `there is an entry called "${problem.name}" already.`,
+        next: "Choose another name.",
+      }
+    case "not_own":
+      return {
+        says: `"${problem.name}" is not an entry that you added.`,
+        next: "Only an entry of your own can be changed, renamed or removed. Type a value over it instead.",
+      }
+    case "no_measure":
+      return {
+        says: `the formula gives ${withExample(problem.given, system)}, which no entry measures.`,
+        next: "Change the formula so that it gives something measured here, such as a length or an area.",
+      }
+    case "leaned_on":
+      return {
+        says: `"${problem.name}" is used by ${problem.by.join(", ")}.`,
+        next: "Change those first, or remove it all the same: they then say that it is missing.",
+      }
+    case "bad_entry":
+      return {
+        says: `the entry cannot be added: ${problem.reason}`,
+        next: "Put that part of the entry right, and add it again.",
+      }
+    case "too_many_entries":
+      return {
+        says: `there would be ${problem.given.toLocaleString("en")} entries of your own.`,
+        next: `At most ${problem.most.toLocaleString("en")} are accepted. Take some out.`,
+      }
     case "file_unreadable":
       return {
         says: `the saved workbook cannot be read: ${problem.reason}`,

@@ -140,6 +140,15 @@ export type Problem =
       readonly given: number
       readonly most: number
     }
+  | { readonly code: "scenario_sealed"; readonly at: Place; readonly title: string }
+  // An entry of the user's own
+  | { readonly code: "bad_name"; readonly at: Place; readonly name: string }
+  | { readonly code: "name_taken"; readonly at: Place; readonly name: string }
+  | { readonly code: "not_own"; readonly at: Place; readonly name: string }
+  | { readonly code: "no_measure"; readonly at: Place; readonly given: ValueType }
+  | { readonly code: "leaned_on"; readonly at: Place; readonly name: string; readonly by: readonly string[] }
+  | { readonly code: "bad_entry"; readonly at: Place; readonly reason: string }
+  | { readonly code: "too_many_entries"; readonly at: Place; readonly given: number; readonly most: number }
   // A saved workbook
   | { readonly code: "file_unreadable"; readonly at: Place; readonly reason: string }
   | {

@@ -56,7 +56,6 @@ describe("an edit", () => {
     ["width", "", "input_empty"],
     ["width", "0.5 m", "input_below"],
     ["width", "31 m", "input_above"],
-    ["area", "12 m2", "not_an_input"],
     ["widht", "4 m", "no_such_entry"],
   ])("of %s to %j is refused and the last good value stays", (name, typed, code) => {
     const book = bookOf(PLATE)

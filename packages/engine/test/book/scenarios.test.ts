@@ -32,13 +32,14 @@ describe("scenario copies", () => {
     book.edit("width", "5 m")
     book.rename(copy.id, "  Much wider ")
     expect(book.scenario.title).toBe("Much wider")
-    const before = book.document()
+    const { history: _before, ...before } = book.document()
     const bringBack = book.remove(copy.id)
     expect(book.scenarios()).toHaveLength(1)
     expect(value(book, "area")).toBe(12)
     bringBack()
     bringBack()
-    expect(book.document()).toEqual(before)
+    const { history: _after, ...after } = book.document()
+    expect(after).toEqual(before)
     expect(value(book, "area")).toBe(15)
   })
 
@@ -130,10 +131,7 @@ describe("a saved workbook", () => {
     const typed = '"typed":{"__proto__":"polluted","constructor":"x","width":"5 m"}'
     const text = JSON.stringify(bookOf(ENTRIES).document()).replace('"typed":{}', typed)
     expect(text).toContain(typed)
-    const { document } = readDocument(JSON.parse(text))
-    const opened = document === undefined ? undefined : openBook(define(...ENTRIES), { document }).book
-    opened?.edit("length", "2 m")
-    expect(opened && value(opened, "area")).toBe(10)
+    expect(readDocument(JSON.parse(text)).problems).toMatchObject([{ code: "file_unreadable" }])
     expect(({} as Record<string, unknown>).polluted).toBeUndefined()
     expect(Object.getPrototypeOf({})).toBe(Object.prototype)
   })

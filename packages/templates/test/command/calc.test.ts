@@ -119,7 +119,7 @@ test("an unreadable value is refused in one line that says what is accepted", ()
 
 test("a setting that has no name or no such entry is refused, with near names", () => {
   refuses(["calc", T, "--set", "platform_lenght=3 ft"], "platform_lenght", "platform_length")
-  refuses(["calc", T, "--set", "joist_count=3"], "joist_count")
+  refuses(["calc", T, "--set", "area_limit_check=3"], "area_limit_check")
   refuses(["calc", T, "--set", "=3"], "--set", "name=value")
   refuses(["calc", T, "--set", "platform_length"], "--set", "name=value")
   refuses(["calc", T, "--set", "__proto__=3"], "__proto__")

@@ -1,0 +1,114 @@
+import type { Definition } from "../definition/definition.ts"
+import type { GraphBuilder } from "../graph/graph.ts"
+import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
+import type { Problem } from "../problems/problem.ts"
+import { USUAL_SCALES } from "../quantity/scales.ts"
+import { compile } from "./compile.ts"
+import type { BookDocument } from "./document.ts"
+import { Holding } from "./holding.ts"
+import { outline } from "./outline.ts"
+import { withOwn } from "./own-entries.ts"
+import { fromScenarioDocument } from "./scenario.ts"
+import { Trial } from "./trial.ts"
+import type { Reading } from "./views.ts"
+
+/** One input, and the texts to type into it. */
+export interface SweptInput {
+  readonly name: string
+  readonly values: readonly string[]
+}
+
+export interface SweepWanted {
+  /** One or two; of two, every value of the second is tried with each of the first. */
+  readonly inputs: readonly [SweptInput] | readonly [SweptInput, SweptInput]
+  /** Names of entries to read. */
+  readonly results: readonly string[]
+  readonly graph?: GraphBuilder
+}
+
+export interface SweepRow {
+  /** What was typed, in the order of the inputs. */
+  readonly typed: readonly string[]
+  /** In the order of the results; null where there is no value. */
+  readonly values: readonly (Reading | null)[]
+  /** The checks that do not pass with it. */
+  readonly failing: readonly string[]
+  /** A text that is not accepted: nothing was worked out. */
+  readonly problem?: Problem
+}
+
+export interface SweepEnd {
+  readonly rows: number
+  /** It was told to stop before the last row. */
+  readonly stopped: boolean
+}
+
+/** The scenario of a saved workbook that was open, ready to be tried with other values, its own entries included. */
+export function openTrial(
+  definition: Definition,
+  document: BookDocument,
+  build: GraphBuilder = buildHyperFormulaGraph,
+): Trial {
+  const template = outline(definition)
+  const merged = withOwn(definition, template, document.own, { title: "", says: "" })
+  const saved =
+    document.scenarios.find((scenario) => scenario.id === document.current) ?? document.scenarios[0]
+  const scenario = saved === undefined ? { typed: new Map(), tables: new Map() } : fromScenarioDocument(saved)
+  return new Trial({
+    compiled: compile(merged.definition),
+    holding: new Holding(USUAL_SCALES),
+    build,
+    system: document.unitSystem,
+    scenario,
+  })
+}
+
+/**
+ * Recalculates a saved workbook for every value of one input, or every pair of values of two. Each row is worked out
+ * when it is asked for, so that whoever asks may listen to others in between. @throws RangeError for a result without a name
+ */
+export function* sweepRows(
+  definition: Definition,
+  document: BookDocument,
+  { inputs, results, graph }: SweepWanted,
+): Generator<SweepRow, void> {
+  const trial = openTrial(definition, document, graph)
+  for (const name of results) {
+    const item = trial.items.get(name)
+    if (item?.kind !== "value") throw new RangeError(`there is no entry ${name} to read`)
+  }
+  const [first, second] = inputs
+  for (const one of first.values) {
+    for (const other of second?.values ?? [undefined]) {
+      const texts =
+        second === undefined || other === undefined
+          ? [[first.name, one]]
+          : [
+              [first.name, one],
+              [second.name, other],
+            ]
+      const problem = trial.type(Object.fromEntries(texts))
+      const typed = texts.map(([, text = ""]) => text)
+      if (problem !== undefined) yield { typed, values: results.map(() => null), failing: [], problem }
+      else yield { typed, values: results.map((name) => trial.reading(name)), failing: trial.failing() }
+    }
+  }
+}
+
+/** Calls back with each row as it is ready; stops when told to. Works wherever the definition and the document are. */
+export function sweep(
+  definition: Definition,
+  document: BookDocument,
+  wanted: SweepWanted,
+  onRow: (row: SweepRow, index: number) => void,
+  isStopped: () => boolean = () => false,
+): SweepEnd {
+  let rows = 0
+  const all = sweepRows(definition, document, wanted)
+  while (!isStopped()) {
+    const next = all.next()
+    if (next.done) return { rows, stopped: false }
+    onRow(next.value, rows++)
+  }
+  return { rows, stopped: true }
+}

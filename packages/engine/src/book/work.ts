@@ -1,0 +1,70 @@
+import type { GraphBuilder } from "../graph/graph.ts"
+import type { Problem } from "../problems/problem.ts"
+import type { MeasureId, UnitSystem } from "../units/measure.ts"
+import { Calculation } from "./calculation.ts"
+import type { Compiled } from "./compile.ts"
+import { Viewer } from "./entry-view.ts"
+import { Faults } from "./faults.ts"
+import type { Holding } from "./holding.ts"
+import { readScenario } from "./read-scenario.ts"
+import type { Scenario } from "./scenario.ts"
+import { type Snapshot, takeSnapshot } from "./snapshot.ts"
+
+/** One definition's graph with one scenario in it, and what a reader sees of it. */
+export class Work {
+  readonly compiled: Compiled
+  readonly calculation: Calculation
+  /** What was saved and could not be read. */
+  readonly unread: readonly Problem[]
+  readonly #faults: Faults
+  readonly #holding: Holding
+  #leanedOn: ReadonlyMap<string, readonly string[]> | undefined
+
+  constructor(compiled: Compiled, holding: Holding, build: GraphBuilder, scenario: Scenario) {
+    this.compiled = compiled
+    this.#holding = holding
+    const { given, problems } = readScenario(compiled.outline, scenario)
+    this.unread = problems
+    this.calculation = new Calculation(compiled, holding, build, given)
+    this.#faults = new Faults(compiled, this.calculation)
+  }
+
+  viewer(system: UnitSystem, scenario: Scenario): Viewer {
+    return new Viewer(this.compiled, this.calculation, this.#faults, this.#holding, system, scenario.typed)
+  }
+
+  snapshot(): Snapshot {
+    return takeSnapshot(this.compiled.outline, this.calculation)
+  }
+
+  names(): readonly string[] {
+    return [...this.compiled.outline.keys()]
+  }
+
+  measureOf(name: string): MeasureId {
+    const item = this.compiled.outline.get(name)
+    if (item === undefined || item.kind === "table") return "count"
+    // A check's value is its ratio.
+    return item.kind === "value" && item.entry.kind === "check" ? "ratio" : item.entry.measure
+  }
+
+  leanedOnBy(name: string, viewer: Viewer): readonly string[] {
+    this.#leanedOn ??= invert(this.names(), (one) => viewer.leansOn(one))
+    return this.#leanedOn.get(name) ?? []
+  }
+}
+
+function invert(
+  names: readonly string[],
+  leansOn: (name: string) => readonly string[],
+): ReadonlyMap<string, readonly string[]> {
+  const inverted = new Map<string, string[]>()
+  for (const name of names) {
+    for (const needed of leansOn(name)) {
+      const list = inverted.get(needed)
+      if (list === undefined) inverted.set(needed, [name])
+      else list.push(name)
+    }
+  }
+  return inverted
+}
