@@ -89,8 +89,9 @@ export function Picture(props: {
     const watch = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)))
     watch.observe(frame)
     const wheel = (event: WheelEvent) => {
-      // A plain wheel scrolls the page past a drawing that fits; once nearer, it stays with the drawing.
-      if (own() === undefined && !event.ctrlKey && !event.metaKey && event.deltaY > 0) return
+      // A plain wheel scrolls the page past a drawing, until that has been pressed or brought nearer.
+      const meant = event.ctrlKey || event.metaKey || own() !== undefined || frame === document.activeElement
+      if (!meant) return
       event.preventDefault()
       closer(Math.exp(-event.deltaY / 400), here(event))
     }
