@@ -1,3 +1,4 @@
+import { timeDrawing } from "./drawing.ts"
 import { timeEngine } from "./engine.ts"
 import { timePainted } from "./painted.ts"
 
@@ -14,6 +15,8 @@ export async function main(chromium: string | undefined): Promise<void> {
   console.log(`  with the decimal graph                  ${ms(decimal.edit)}   ${ratio(decimal.edit)}`)
   console.log(`  values that the last edit moved         ${hyperFormula.moved}`)
   console.log(`  opening the workbook                    ${ms(hyperFormula.open)}`)
+  const drawing = timeDrawing()
+  console.log(`  the plan's ${drawing.shapes} shapes after an edit       ${ms(drawing.middle)}`)
   if (chromium === undefined) {
     console.log("No Chromium was found, so painting was not timed.")
     return

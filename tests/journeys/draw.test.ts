@@ -25,7 +25,7 @@ test("the plan: a layer is left out, a joist leads to its row, and an edit leave
   await page.locator('[data-pointed="joists#3"]').waitFor()
   expect(await page.locator(".lit-outline").count()).toBe(1)
   // The third joist's middle is 2 spacings of 16 in from the end.
-  await page.getByText(`2' 8"`, { exact: true }).first().waitFor()
+  await page.locator(".pointed").getByText(`2' 8"`, { exact: true }).waitFor()
   await page.getByRole("link", { name: "Show in the worksheet" }).click()
   await page.waitForURL((url) => url.hash.startsWith("#/worksheet/joists."))
   await workbook.row("joists.position").getByText("Row 3 of 16").waitFor()

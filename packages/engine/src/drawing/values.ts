@@ -74,8 +74,9 @@ export class Values {
     const start = this.number("centre" in extent ? extent.centre : extent.from, at)
     const reach = this.number("to" in extent ? extent.to : extent.size, at)
     if (start === undefined || reach === undefined) return undefined
-    if ("to" in extent) return [Math.min(start, reach), Math.max(start, reach)]
-    return "centre" in extent ? [start - reach / 2, start + reach / 2] : [start, start + reach]
+    if ("centre" in extent) return [start - reach / 2, start + reach / 2]
+    const end = "to" in extent ? reach : start + reach
+    return [Math.min(start, end), Math.max(start, end)]
   }
 
   picks(where: Where, at: At): boolean {

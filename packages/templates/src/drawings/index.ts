@@ -62,6 +62,7 @@ export const BOARDWALK_DRAWINGS = drawingsOf({
   joists: false,
   surface: "boards across",
   edge: "kerb",
+  access: true,
   net: false,
 })
 

@@ -143,21 +143,36 @@ export function rims(build: Build, line: 1 | 2): readonly Shape[] {
 }
 
 export function blocking(build: Build): readonly Shape[] {
-  if (build.blocking === undefined) return []
-  const first: Coordinate = build.blocking === "even" ? "rows_apart" : ["sheet_width", { half: "sheet_gap" }]
-  return [
-    box("blocking", {
-      table: "blocking",
-      // From joist to joist, middle to middle: the joists lie over its ends.
-      x: { from: { of: "joists.position", row: "bay" }, size: ["length", "joist_thickness"] },
-      y: { centre: first, size: "joist_thickness" },
-      z: { from: joistLevel(build), size: "joist_depth" },
-      repeat: {
-        times: "blocking_rows",
-        y: build.blocking === "even" ? "rows_apart" : ["sheet_width", "sheet_gap"],
-      },
-    }),
-  ]
+  const z: Extent = { from: joistLevel(build), size: "joist_depth" }
+  switch (build.blocking) {
+    case "under joints":
+      return [
+        box("blocking", {
+          table: "sheet_rows",
+          where: { blocked: true },
+          // In one stroke: the joists lie over it and part it into its pieces.
+          x: {
+            from: { of: "joists.position", row: 1 },
+            to: { of: "joists.position", row: "joist_count" },
+          },
+          y: { centre: ["y", { half: "-sheet_gap" }], size: "joist_thickness" },
+          z,
+        }),
+      ]
+    case "even":
+      return [
+        box("blocking", {
+          table: "blocking",
+          // From joist to joist, middle to middle: the joists lie over its ends.
+          x: { from: { of: "joists.position", row: "bay" }, size: ["length", "joist_thickness"] },
+          y: { centre: "rows_apart", size: "joist_thickness" },
+          z,
+          repeat: { times: "blocking_rows", y: "rows_apart" },
+        }),
+      ]
+    default:
+      return []
+  }
 }
 
 /** Blocks that are cut through, and show their end. */
@@ -285,3 +300,27 @@ export function edgeEnds(build: Build, only?: Where): readonly Shape[] {
 }
 
 export const edge = (build: Build): readonly Shape[] => [...edgeSides(build), ...edgeEnds(build)]
+
+/** A ramp or a flight of steps at an end, where one is wanted. */
+export function access(build: Build): readonly Shape[] {
+  if (build.access !== true) return []
+  return [
+    {
+      kind: "line",
+      layer: "access",
+      table: "ramps",
+      where: { wanted: true },
+      through: [
+        { x: "head", y: { half: "platform_width" }, z: "top_level" },
+        { x: "foot", y: { half: "platform_width" }, z: ["top_level", "-rise"] },
+      ],
+    },
+    box("access", {
+      table: "flights",
+      x: { from: "head", size: "outward" },
+      y: WIDTH,
+      z: { from: ["top_level", "-riser_height", "-board_thickness"], size: "board_thickness" },
+      repeat: { times: "treads", x: "outward", z: "-riser_height" },
+    }),
+  ]
+}

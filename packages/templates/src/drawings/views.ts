@@ -4,6 +4,7 @@ import { across, along, levels, one } from "./dimensions.ts"
 import { contours, groundBeside, groundUnder, heightsOf, padCut, SIDES, type Side } from "./ground.ts"
 import { type LayerId, layersOf } from "./layers.ts"
 import {
+  access,
   blocking,
   cut,
   edge,
@@ -68,6 +69,7 @@ export function plan(build: Build): Drawing {
       ...joints(build.lines),
       ...contours(),
       ...postMarks(build),
+      ...access(build),
       outline(),
       ...along(build),
       ...across(build),
@@ -154,6 +156,7 @@ function elevation(build: Build, side: Side): Drawing {
     [
       ...(build.stands === "pad" ? padCut(build, long) : [groundBeside(side.side)]),
       ...supports(build, seenFrom(build, side)),
+      ...(long ? access(build) : []),
       ...(long
         ? [...lines(build.lines, { line: 1 }), ...(build.joists ? rims(build, side.side === 1 ? 1 : 2) : [])]
         : [...lines(build.lines), ...joists(build, { row: 1 })]),

@@ -230,6 +230,14 @@ const heightsWith = (steps: StepSides): Section => ({
           formula: steps.wanted,
         },
         {
+          name: "x",
+          label: "At, along the length",
+          why: "Where this end of the platform is: the first end's 0 or the whole length.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "INDEX(ends.x; IF((INDEX(ends.ground; 1) >= INDEX(ends.ground; 2)) = (ROW() = 1); 1; 2))",
+        },
+        {
           name: "ground",
           label: "Ground",
           why: "At the middle of the side.",

@@ -101,6 +101,22 @@ export const ramp: Section = {
           formula: "INDEX(climbs.ramp_length; ROW())",
         },
         {
+          name: "head",
+          label: "Head, along the length",
+          why: "Where it meets the walk: at 0 or at the whole length.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "INDEX(climbs.x; ROW())",
+        },
+        {
+          name: "foot",
+          label: "Foot, along the length",
+          why: "Where the ramp meets the ground, in the walk's own measure: below 0 before the first end.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "head + IF(head = 0; -run; run)",
+        },
+        {
           name: "slope_length",
           label: "Along the slope",
           why: "What the stringers and the boards have to cover.",

@@ -180,6 +180,14 @@ export const sheets: Section = {
           sources: [GEOMETRY],
         },
         {
+          name: "blocked",
+          label: "Blocking under its near edge",
+          measure: "yes_no",
+          formula: "AND(row > 1; row <= blocking_rows + 1)",
+          why: "Rows of blocking go under the edges between the rows of sheets, the first edge first. The long edge itself lies on the rim.",
+          sources: [PANEL_LAYOUT],
+        },
+        {
           name: "first",
           label: "First seam, from the end",
           measure: "length",

@@ -135,6 +135,22 @@ export const steps: Section = {
           formula: "treads * tread_depth",
         },
         {
+          name: "head",
+          label: "Head, along the length",
+          why: "Where it meets the walk: at 0 or at the whole length.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "INDEX(climbs.x; ROW())",
+        },
+        {
+          name: "outward",
+          label: "From tread to tread",
+          why: "Along the length: the depth of a tread, away from the walk. Below 0 before the first end.",
+          sources: [GEOMETRY],
+          measure: "length",
+          formula: "IF(head = 0; -tread_depth; tread_depth)",
+        },
+        {
           name: "comfort",
           label: "Two risers and a tread",
           why: "People's stride: steps for which this comes near 25 in (635 mm) are climbed without thinking.",

@@ -361,7 +361,7 @@ export const en = {
     farther: "Farther",
     fit: "Fit",
     view: "View",
-    keys: "Drag, or use the arrow keys, to move; + and − or the wheel to come nearer or go farther; 0 to fit.",
+    keys: "Drag, or use the arrow keys, to move; + and −, or the wheel once the drawing is pressed, to come nearer or go farther; 0 to fit.",
     picture: (title: string) =>
       `Drawing: ${title}. Arrow keys move it, plus and minus come nearer and go farther, 0 fits it.`,
     described: (says: string) => `${says} The same things are listed below the drawing.`,

@@ -59,6 +59,9 @@ export function Picture(props: {
       .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
       .map((shape) => ({ shape, line: dimensionLine(shape, props.bounds, camera()) })),
   )
+  const handles = createMemo(() =>
+    dimensions().flatMap(({ shape }) => (shape.step === undefined ? [] : [shape.of.name])),
+  )
   const active = () => props.lit ?? props.pointed
   const activeShapes = createMemo(() => {
     const of = active()
@@ -86,8 +89,9 @@ export function Picture(props: {
     const watch = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)))
     watch.observe(frame)
     const wheel = (event: WheelEvent) => {
-      // A plain wheel scrolls the page past a drawing that fits; once nearer, it stays with the drawing.
-      if (own() === undefined && !event.ctrlKey && !event.metaKey && event.deltaY > 0) return
+      // A plain wheel scrolls the page past a drawing, until that has been pressed or brought nearer.
+      const meant = event.ctrlKey || event.metaKey || own() !== undefined || frame === document.activeElement
+      if (!meant) return
       event.preventDefault()
       closer(Math.exp(-event.deltaY / 400), here(event))
     }
@@ -252,9 +256,14 @@ export function Picture(props: {
           </For>
           <Labels labels={labels()} />
         </svg>
-        <For each={dimensions().filter(({ shape }) => shape.step !== undefined)}>
-          {({ shape, line }) => (
-            <Handle shape={shape} at={line.to} scale={camera().scale} change={props.change} />
+        {/* By name, so that a handle keeps the focus while what it changes is drawn anew. */}
+        <For each={handles()}>
+          {(name) => (
+            <Show when={dimensions().find(({ shape }) => shape.step !== undefined && shape.of.name === name)}>
+              {(one) => (
+                <Handle shape={one().shape} at={one().line.to} scale={camera().scale} change={props.change} />
+              )}
+            </Show>
           )}
         </For>
       </section>
@@ -273,10 +282,7 @@ export function Picture(props: {
         </fieldset>
         <p class="quiet picture-keys">
           {en.drawings.keys}
-          <Show when={dimensions().some(({ shape }) => shape.step !== undefined)}>
-            {" "}
-            {en.drawings.handleHint}
-          </Show>
+          <Show when={handles().length > 0}> {en.drawings.handleHint}</Show>
         </p>
       </figcaption>
     </figure>

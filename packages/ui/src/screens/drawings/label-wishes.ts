@@ -28,9 +28,9 @@ function stands(shape: DrawnShape, text: string, camera: Camera): readonly Stand
     const top = Math.min(...shape.points.map((point) => toPixel(camera, point).y))
     const over = widthOf(text) / 2 + 4
     return [
-      { x: at.x, y: top - 18 },
       { x: at.x + over, y: top - 18 },
       { x: at.x - over, y: top - 18 },
+      { x: at.x, y: top - 18 },
       { x: at.x, y: top - 34 },
       { x: at.x - 8, y: at.y, turned: true },
       { x: at.x + 10, y: at.y, turned: true },
