@@ -1,4 +1,4 @@
-import type { CheckEntry, EntryKind, TableEntry } from "../definition/entry.ts"
+import type { CheckEntry, EntryKind } from "../definition/entry.ts"
 import type { SolverReport } from "../definition/solver.ts"
 import { printWithValues } from "../formula/print.ts"
 import type { GraphValue } from "../graph/graph.ts"
@@ -11,7 +11,7 @@ import { listReading } from "./compare.ts"
 import { type Compiled, type FormulaNode, rowsNode } from "./compile.ts"
 import type { Faults } from "./faults.ts"
 import type { Holding } from "./holding.ts"
-import { type Item, isList, isTyped } from "./outline.ts"
+import { type Item, isList, isTyped, kindOf } from "./outline.ts"
 import { figureCell, readOver, typedOver } from "./overrides.ts"
 import { limits, originalText, type Value } from "./typed.ts"
 import type { CheckView, EntryView, Override, Reading, Working } from "./views.ts"
@@ -253,7 +253,7 @@ export class Viewer {
 
   #viewTable(name: string, item: Item & { readonly kind: "table" }): EntryView {
     const { rows } = item.entry
-    const kind = rowsKind(item.entry)
+    const kind = kindOf(item)
     const columns = item.entry.columns.flatMap((column) => this.#faults.at(`${name}.${column.name}`))
     const report = this.#calculation.report(name)
     const reached = report === undefined ? undefined : this.#reached(report)
@@ -279,7 +279,7 @@ export class Viewer {
 
   #viewColumn(name: string, item: Item & { readonly kind: "column" }): EntryView {
     const { entry, table } = item
-    const kind = entry.formula === undefined ? rowsKind(table) : "column"
+    const kind = kindOf(item)
     const overrides = this.#cellsOver(table.name).get(entry.name) ?? []
     return {
       ...this.#common(name, item, kind, "column", this.#faults.at(name)),
@@ -325,19 +325,6 @@ export class Viewer {
 
   #readings(name: string, of: MeasureId): readonly (Reading | null)[] {
     return this.#calculation.column(name).map((value) => this.#holding.reading(value, of, this.#system))
-  }
-}
-
-function rowsKind(table: TableEntry): EntryKind {
-  switch (table.rows.kind) {
-    case "formula":
-      return "column"
-    case "figures":
-      return "figure"
-    case "input":
-      return "input"
-    case "solved":
-      return "solved"
   }
 }
 

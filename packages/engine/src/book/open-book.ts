@@ -1,5 +1,4 @@
 import type { Definition } from "../definition/definition.ts"
-import { nearNames } from "../formula/near-names.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
 import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Problem } from "../problems/problem.ts"
@@ -14,19 +13,19 @@ import type { Viewer } from "./entry-view.ts"
 import { History, type HistoryStep } from "./history.ts"
 import { Holding } from "./holding.ts"
 import { type Outline, outline } from "./outline.ts"
-import { isUnder, readOver, typedOver } from "./overrides.ts"
 import { addOwn, changeOwn, type OwnOutcome, removeOwn, renameOwn, withoutUnreadable } from "./own-edits.ts"
 import { type OwnHeading, withOwn } from "./own-entries.ts"
 import { type OwnEntry, ownName } from "./own-entry.ts"
 import { readDifference } from "./read-scenario.ts"
 import { findRemedies } from "./remedies.ts"
-import { fromScenarioDocument, type Scenario, toScenarioDocument, viewScenario } from "./scenario.ts"
+import { type Scenario, toScenarioDocument, viewScenario } from "./scenario.ts"
 import { searchNames } from "./search.ts"
 import { movedBetween } from "./snapshot.ts"
 import { readStages, type StageView } from "./stages.ts"
-import { type State, scenarioOf, withCopy, withScenario } from "./state.ts"
+import { newState, type State, savedState, scenarioOf, withCopy, withScenario } from "./state.ts"
 import { Trial } from "./trial.ts"
-import { readRows, type TypedRow } from "./typed.ts"
+import type { TypedRow } from "./typed.ts"
+import { restoreIn, type Typing, typeInto, typeRows } from "./typing.ts"
 import type { Comparison, EditResult, Moved, RemedyView, ScenarioView } from "./views.ts"
 import { Work } from "./work.ts"
 
@@ -53,7 +52,10 @@ export function openBook(
   definition: Definition,
   options: OpenOptions = {},
 ): { readonly book: Book; readonly problems: readonly Problem[] } {
-  const state = startingState(definition, options)
+  const { document } = options
+  const saved = document === undefined ? undefined : savedState(document)
+  const system = options.unitSystem ?? saved?.system ?? definition.unitSystem
+  const state: State = saved === undefined ? newState(system) : { ...saved, system }
   const template = outline(definition)
   const heading = options.own ?? { title: "", says: "" }
   const merged = withOwn(definition, template, state.own, heading)
@@ -65,12 +67,12 @@ export function openBook(
     holding: new Holding(options.scales ?? USUAL_SCALES),
     build: options.graph ?? buildHyperFormulaGraph,
     now: options.now ?? Date.now,
-    progress: options.document?.progress ?? {},
-    unknown: options.document === undefined ? {} : unknownMembers(options.document),
+    progress: document?.progress ?? {},
+    unknown: document === undefined ? {} : unknownMembers(document),
   }
   const work = new Work(compiled, fixed.holding, fixed.build, scenarioOf(state, state.current))
   const { sections } = merged.definition
-  const book = new OpenBook(fixed, state, sections, work, new History(options.document?.history))
+  const book = new OpenBook(fixed, state, sections, work, new History(document?.history))
   return { book, problems: [...merged.problems, ...work.unread] }
 }
 
@@ -92,26 +94,6 @@ interface Fixed {
 interface Built {
   readonly compiled: Compiled
   readonly merged: Definition
-}
-
-function startingState(definition: Definition, { document, unitSystem }: OpenOptions): State {
-  const saved = document?.scenarios.map(fromScenarioDocument) ?? []
-  const first: Scenario = {
-    id: "copy-1",
-    title: "First plan",
-    typed: new Map(),
-    tables: new Map(),
-    sealed: false,
-    unknown: {},
-  }
-  const scenarios = saved.length > 0 ? saved : [first]
-  const current = scenarios.find((scenario) => scenario.id === document?.current) ?? scenarios[0] ?? first
-  return {
-    scenarios,
-    current: current.id,
-    system: unitSystem ?? document?.unitSystem ?? definition.unitSystem,
-    own: document?.own ?? [],
-  }
 }
 
 function unknownMembers(document: BookDocument): Record<string, unknown> {
@@ -201,30 +183,15 @@ class OpenBook implements Book {
   }
 
   editAll(typed: Readonly<Record<string, string>>): EditResult {
-    const next = this.#typedOver(this.#current, typed)
-    return "problems" in next ? refused(...next.problems) : this.#change(next.scenario)
+    return this.#type(typeInto(this.#current, typed, this.#work.compiled, this.#state.system))
   }
 
   editTable(name: string, rows: readonly TypedRow[]): EditResult {
-    const at = { entry: name }
-    const item = this.#items.get(name)
-    if (item === undefined)
-      return refused({ code: "no_such_entry", at, name, near: nearNames(name, this.names()) })
-    if (item.kind !== "table" || item.entry.rows.kind !== "input") {
-      return refused({ code: "not_an_input", at, name, kind: this.entry(name).kind })
-    }
-    const outcome = readRows(item.entry, rows, this.#state.system)
-    if ("problem" in outcome) return refused(outcome.problem)
-    const tables = new Map(this.#current.tables).set(name, outcome.read.texts)
-    return this.#change({ ...this.#current, tables })
+    return this.#type(typeRows(this.#current, name, rows, this.#items, this.#state.system))
   }
 
   restore(name: string): EditResult {
-    const refusal = this.#notRestored(name)
-    if (refusal !== undefined) return refused(refusal)
-    const typed = [...this.#current.typed].filter(([typedName]) => !isUnder(typedName, name, this.#items))
-    const tables = [...this.#current.tables].filter(([table]) => table !== name)
-    return this.#change({ ...this.#current, typed: new Map(typed), tables: new Map(tables) })
+    return this.#type(restoreIn(this.#current, name, this.#items))
   }
 
   moved(): readonly Moved[] {
@@ -243,8 +210,10 @@ class OpenBook implements Book {
   }
 
   tryChange(title: string, typed: Readonly<Record<string, string>>): EditResult {
-    const next = this.#typedOver(this.#copyOf(this.#current, title), typed)
-    return "problems" in next ? refused(...next.problems) : this.#go(withCopy(this.#state, next.scenario))
+    const copy = this.#copyOf(this.#current, title)
+    const typing = typeInto(copy, typed, this.#work.compiled, this.#state.system)
+    if ("problems" in typing) return refused(...typing.problems)
+    return this.#go(withCopy(this.#state, typing.scenario))
   }
 
   get unitSystem(): UnitSystem {
@@ -405,50 +374,12 @@ class OpenBook implements Book {
     return scenarioOf(this.#state, this.#state.current)
   }
 
-  /** A scenario with texts typed in it, each with its unit; or what is wrong with them. */
-  #typedOver(
-    scenario: Scenario,
-    typed: Readonly<Record<string, string>>,
-  ): { readonly scenario: Scenario } | { readonly problems: readonly Problem[] } {
-    const texts = new Map(scenario.typed)
-    const problems: Problem[] = []
-    for (const [name, text] of Object.entries(typed)) {
-      const outcome = this.#readOver(name, text)
-      if ("problem" in outcome) problems.push(outcome.problem)
-      else texts.set(name, outcome.read.text)
-    }
-    return problems.length > 0 ? { problems } : { scenario: { ...scenario, typed: texts } }
-  }
-
-  #readOver(name: string, typed: string): ReturnType<typeof readOver> {
-    const over = typedOver(name, this.#items)
-    if (over !== undefined) {
-      // A formula that cannot be read, or leans on one, is put right there: typing over it would only hide it.
-      const [problem] = this.#work.compiled.problems.get(name) ?? []
-      return problem === undefined ? readOver(over, typed, this.#state.system) : { problem }
-    }
-    const at = { entry: name }
-    if (!this.has(name))
-      return { problem: { code: "no_such_entry", at, name, near: nearNames(name, this.names()) } }
-    return { problem: { code: "not_an_input", at, name, kind: this.entry(name).kind } }
-  }
-
-  /** Why nothing under a name can be put back; nothing where it can. */
-  #notRestored(name: string): Problem | undefined {
-    const item = this.#items.get(name)
-    const table = item?.kind === "column" ? item.table : item?.kind === "table" ? item.entry : undefined
-    if (typedOver(name, this.#items) !== undefined || table?.rows.kind === "figures") return undefined
-    if (item?.kind === "table" && item.entry.rows.kind === "input") return undefined
-    const at = { entry: name }
-    return item === undefined
-      ? { code: "no_such_entry", at, name, near: nearNames(name, this.names()) }
-      : { code: "not_an_input", at, name, kind: this.entry(name).kind }
-  }
-
-  /** Puts an edited scenario in place of the one that is open, unless that is sealed. */
-  #change(next: Scenario): EditResult {
-    if (next.sealed) return refused({ code: "scenario_sealed", at: {}, title: next.title })
-    return this.#go(withScenario(this.#state, next))
+  /** Puts what was typed in place of the scenario that is open, unless that is sealed. */
+  #type(typing: Typing): EditResult {
+    if ("problems" in typing) return refused(...typing.problems)
+    const { title, sealed } = typing.scenario
+    if (sealed) return refused({ code: "scenario_sealed", at: {}, title })
+    return this.#go(withScenario(this.#state, typing.scenario))
   }
 
   #copyOf(scenario: Scenario, title: string): Scenario {

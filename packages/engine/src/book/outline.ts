@@ -1,5 +1,13 @@
 import type { Definition } from "../definition/definition.ts"
-import type { CheckEntry, Column, Entry, FigureEntry, InputEntry, TableEntry } from "../definition/entry.ts"
+import type {
+  CheckEntry,
+  Column,
+  Entry,
+  EntryKind,
+  FigureEntry,
+  InputEntry,
+  TableEntry,
+} from "../definition/entry.ts"
 
 /** An entry that holds one value or one list, and a column: whatever has a name a reader can open. */
 export type Item =
@@ -49,6 +57,23 @@ export function outline(definition: Definition): Outline {
 /** Inputs and figures: the values that a person may type over. */
 export function isTyped(entry: Entry): entry is InputEntry | FigureEntry {
   return entry.kind === "input" || entry.kind === "figure"
+}
+
+/** What kind of number it shows; a table's is the kind of its rows. */
+export function kindOf(item: Item): EntryKind {
+  if (item.kind === "value") return item.entry.kind
+  if (item.kind === "column" && item.entry.formula !== undefined) return "column"
+  const { rows } = item.kind === "column" ? item.table : item.entry
+  switch (rows.kind) {
+    case "formula":
+      return "column"
+    case "figures":
+      return "figure"
+    case "input":
+      return "input"
+    case "solved":
+      return "solved"
+  }
 }
 
 export function isList(entry: Entry): entry is InputEntry & { readonly list: true } {

@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../units/measure.ts"
+import type { BookDocument } from "./document.ts"
 import type { OwnEntry } from "./own-entry.ts"
-import type { Scenario } from "./scenario.ts"
+import { fromScenarioDocument, type Scenario } from "./scenario.ts"
 
 /** All that a person can change in a workbook. Never altered: each change makes the next one. */
 export interface State {
@@ -10,6 +11,26 @@ export interface State {
   readonly current: string
   readonly system: UnitSystem
   readonly own: readonly OwnEntry[]
+}
+
+/** A workbook in which nothing was done yet. */
+export function newState(system: UnitSystem): State {
+  const first: Scenario = {
+    id: "copy-1",
+    title: "First plan",
+    typed: new Map(),
+    tables: new Map(),
+    sealed: false,
+    unknown: {},
+  }
+  return { scenarios: [first], current: first.id, system, own: [] }
+}
+
+/** As it was saved; where the scenario that was open is not there, the first one is. */
+export function savedState({ scenarios, current, unitSystem, own }: BookDocument): State {
+  const open = scenarios.find((scenario) => scenario.id === current) ?? scenarios[0]
+  const read = scenarios.map(fromScenarioDocument)
+  return { scenarios: read, current: open?.id ?? current, system: unitSystem, own }
 }
 
 /** @throws RangeError where no scenario has this id */

@@ -1,5 +1,4 @@
 import type { CheckEntry } from "../definition/entry.ts"
-import { nearNames } from "../formula/near-names.ts"
 import type { GraphBuilder, GraphValue } from "../graph/graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { UnitSystem } from "../units/measure.ts"
@@ -13,6 +12,7 @@ import { readOver, typedOver } from "./overrides.ts"
 import { readDifference, readScenario } from "./read-scenario.ts"
 import type { Scenario } from "./scenario.ts"
 import type { Value } from "./typed.ts"
+import { notTypedOver } from "./typing.ts"
 import type { Reading, Verdict } from "./views.ts"
 
 type Choices = Pick<Scenario, "typed" | "tables">
@@ -61,7 +61,7 @@ export class Trial {
     const typed = new Map(this.#of.scenario.typed)
     for (const [name, text] of Object.entries(texts)) {
       const over = typedOver(name, this.items)
-      if (over === undefined) return this.#notTyped(name)
+      if (over === undefined) return notTypedOver(name, this.items)
       const outcome = readOver(over, text, this.system)
       if ("problem" in outcome) return outcome.problem
       typed.set(name, outcome.read.text)
@@ -90,16 +90,6 @@ export class Trial {
     return this.#calculation.scalar(name)
   }
 
-  /** As a text of this name would read. */
-  readingOf(name: string, text: string): Reading | null {
-    const over = typedOver(name, this.items)
-    const outcome = over === undefined ? undefined : readOver(over, text, this.system)
-    const [value] = outcome === undefined || "problem" in outcome ? [] : outcome.read.values
-    if (over === undefined || value === undefined) return null
-    const { measure } = over.entry
-    return this.#of.holding.reading(this.#of.holding.toGraph(value, measure), measure, this.system)
-  }
-
   verdict(check: string): Verdict {
     return this.#viewer.check(check).verdict
   }
@@ -112,14 +102,6 @@ export class Trial {
   #look(): Viewer {
     const { compiled, holding, system } = this.#of
     return new Viewer(compiled, this.#calculation, this.#faults, holding, system, this.#now.typed)
-  }
-
-  #notTyped(name: string): Problem {
-    const at = { entry: name }
-    const item = this.items.get(name)
-    if (item === undefined)
-      return { code: "no_such_entry", at, name, near: nearNames(name, this.items.keys()) }
-    return { code: "not_an_input", at, name, kind: this.#viewer.view(name).kind }
   }
 }
 
