@@ -25,6 +25,7 @@ export interface StageView {
   readonly safeStop?: string
   readonly people?: Reading
   readonly hours?: Reading
+  readonly days?: Reading
 }
 
 /** What a book is asked for here. */
@@ -40,6 +41,7 @@ function readStage(book: Source, stage: Stage): StageView {
   const { id, hold, weather, safeStop } = stage
   const people = readingOf(book, stage.people)
   const hours = readingOf(book, stage.hours)
+  const days = readingOf(book, stage.days)
   return {
     id,
     title: fill(stage.title),
@@ -57,6 +59,7 @@ function readStage(book: Source, stage: Stage): StageView {
     ...(safeStop === undefined ? {} : { safeStop: fill(safeStop) }),
     ...(people === undefined ? {} : { people }),
     ...(hours === undefined ? {} : { hours }),
+    ...(days === undefined ? {} : { days }),
   }
 }
 

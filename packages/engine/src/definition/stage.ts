@@ -48,4 +48,6 @@ export interface Stage {
   readonly safeStop?: string
   readonly people?: StageValue
   readonly hours?: StageValue
+  /** Whole days, for a calendar. */
+  readonly days?: StageValue
 }

@@ -7,7 +7,7 @@ interface ToolRow extends PoweredTool {
   readonly stage: string
 }
 
-/** A tool in a stage. Needs work_rates, rounding_tolerance. */
+/** A tool in a stage. Needs work_rates. */
 export function toolsOf(works: readonly Work[]): TableEntry {
   const rows: readonly ToolRow[] = works.flatMap(({ stage, tools }) =>
     tools.map((tool) => ({ ...tool, stage: stage.title })),
@@ -56,19 +56,10 @@ export function toolsOf(works: readonly Work[]): TableEntry {
         sources: [practice("a plate tamper is hired")],
       },
       {
-        name: "day",
-        label: "A day's work",
-        measure: "time",
-        values: rows.map(() => "6 h"),
-        why: "Hours of real work in a day. Yours to change.",
-        sources: [practice("six hours of eight")],
-      },
-      {
         name: "days",
         label: "Days",
         measure: "count",
-        formula:
-          "MAX(1; ROUNDUP(INDEX(work_rates.hours; MATCH(stage; work_rates.stage; 0)) / day - rounding_tolerance; 0))",
+        formula: "INDEX(work_rates.days; MATCH(stage; work_rates.stage; 0))",
         why: "Whole days that the stage takes: what a hirer charges.",
         sources: [ARITHMETIC],
       },

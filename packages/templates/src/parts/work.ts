@@ -30,6 +30,7 @@ export function stagesOf({ works }: Job): NonNullable<Definition["stages"]> {
       ...stage,
       people: cell("people", stage.title),
       hours: cell("hours", stage.title),
+      days: cell("days", stage.title),
     }),
   )
 }
@@ -115,6 +116,22 @@ function ratesOf(works: readonly Work[]): TableEntry {
         measure: "time",
         formula: "number * each",
         why: "Without breaks, weather and waiting for deliveries.",
+        sources: [ARITHMETIC],
+      },
+      {
+        name: "day",
+        label: "A day's work",
+        measure: "time",
+        values: works.map(() => "6 h"),
+        why: "Hours of real work in a day. Yours to change.",
+        sources: [practice("six hours of eight")],
+      },
+      {
+        name: "days",
+        label: "Days",
+        measure: "count",
+        formula: "MAX(1; ROUNDUP(hours / day - rounding_tolerance; 0))",
+        why: "Whole days: what a calendar and a hirer count.",
         sources: [ARITHMETIC],
       },
       {

@@ -9,7 +9,7 @@ export interface PoweredTool {
 
 /** A stage of the work with the rate that it goes by. */
 export interface Work {
-  readonly stage: Omit<Stage, "people" | "hours">
+  readonly stage: Omit<Stage, "people" | "hours" | "days">
   readonly rate: {
     /** What is counted, one of them: "a barrow dug". */
     readonly of: string

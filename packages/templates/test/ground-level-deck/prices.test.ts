@@ -89,7 +89,9 @@ describe("cost", () => {
   test("what has no price is listed, named and counted; nothing is made up for it", () => {
     const book = deck(WORKED_INPUTS)
     expect(number(book, "materials_cost")).toBe(0)
-    expect(number(book, "unpriced_count")).toBe(10)
+    const lines = book.table("buy_list").rowCount
+    expect(lines).toBeGreaterThan(10)
+    expect(number(book, "unpriced_count")).toBe(lines)
     expect(book.entry("buy_list").report?.method).toMatch(/no price for .*stone/)
     expect(book.entry("buy_list").state).toBe("ok")
   })

@@ -470,6 +470,12 @@ export const en = {
     weather: "Weather",
     safeStop: "A place to stop",
     note: "Your notes",
+    calendar: "In a calendar",
+    calendarSays:
+      "A file with one entry a step, one after the other in whole days. Waiting, weather and days off are not in it: move what has to move.",
+    start: "First day",
+    saveCalendar: "Save a calendar file",
+    calendarFile: "pegbook-steps.ics",
     noteSays: (title: string) => `Your notes on: ${title}`,
   },
 

@@ -36,9 +36,7 @@ export default function SetOut() {
             </>
           )}
         </Part>
-        <Part table="set_out_measures">
-          {(row) => <Numbers pairs={[[row.from ?? "", row.distance]]} wide />}
-        </Part>
+        <Part table="set_out_measures">{(row) => <Numbers pairs={[[row.from ?? "", row.distance]]} />}</Part>
         <Measured />
         <Part table="set_out_lines">
           {(row) => (
@@ -108,11 +106,10 @@ function Part(props: { readonly table: string; readonly children: (row: TableRow
 
 function Numbers(props: {
   readonly pairs: readonly (readonly [label: string, value: string | undefined])[]
-  readonly wide?: boolean
 }) {
   const known = () => props.pairs.filter(([, value]) => value !== undefined)
   return (
-    <dl class="set-out-numbers" classList={{ "set-out-wide": props.wide ?? false }}>
+    <dl class="set-out-numbers">
       <For each={known()}>
         {([label, value]) => (
           <div>

@@ -1,6 +1,8 @@
 import type { StageView } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, Index, type JSX, Show } from "solid-js"
-import { useSheet } from "../../bridge/context.ts"
+import { useSession, useSheet } from "../../bridge/context.ts"
+import { iCalendar } from "../../calendar/ical.ts"
+import { isDate, stageEvents } from "../../calendar/stage-events.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { en } from "../../text/en.ts"
@@ -44,6 +46,7 @@ export default function Steps() {
             )}
           </Index>
         </ol>
+        <Calendar stages={stages()} />
       </Show>
     </div>
   )
@@ -97,6 +100,41 @@ function Ready(props: { readonly stage: StageView }) {
           )}
         </Index>
       </ul>
+    </section>
+  )
+}
+
+/** The steps as a file for a calendar, from a day on. */
+function Calendar(props: { readonly stages: readonly StageView[] }) {
+  const session = useSession()
+  const [start, setStart] = createSignal("")
+  function save(): void {
+    const file = iCalendar(stageEvents(props.stages, session.current(), start()), new Date())
+    const address = URL.createObjectURL(new Blob([file], { type: "text/calendar" }))
+    const link = document.createElement("a")
+    link.href = address
+    link.download = en.steps.calendarFile
+    link.click()
+    URL.revokeObjectURL(address)
+  }
+  return (
+    <section class="steps-calendar" aria-labelledby="steps-calendar">
+      <h2 id="steps-calendar">{en.steps.calendar}</h2>
+      <p class="quiet">{en.steps.calendarSays}</p>
+      <div class="actions">
+        <label>
+          <span class="block-caption">{en.steps.start}</span>
+          <input
+            type="date"
+            class="field"
+            value={start()}
+            onInput={(event) => setStart(event.currentTarget.value)}
+          />
+        </label>
+        <button type="button" class="small" disabled={!isDate(start())} onClick={save}>
+          {en.steps.saveCalendar}
+        </button>
+      </div>
     </section>
   )
 }
