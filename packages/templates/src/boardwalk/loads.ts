@@ -14,7 +14,7 @@ const shared = adapt(supportLoadsOn(SLEEPERS_ON_STRIPS), {
     dead_load: "Timber, spread over the area. Ten pounds a square foot is usual for timber floors.",
   },
   defaults: { live_load: "40 psf" },
-  without: ["soil_bearing_check", "support_spacing_for_soil"],
+  without: ["soil_bearing_check"],
 })
 
 /** What the walk carries, and whether the ground under the sleepers bears it. */

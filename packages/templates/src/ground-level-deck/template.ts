@@ -6,6 +6,7 @@ import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
 import { boardsOn } from "../parts/boards.ts"
+import { loadedByStatics } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
@@ -17,15 +18,18 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ground, size } from "../parts/site.ts"
 import { BEAMS_ON_PADS } from "../parts/supported-lines.ts"
 import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
 import { wood } from "../parts/wood.ts"
 import { DECK_THINGS } from "./bought.ts"
 import { deckBuildUp } from "./build-up.ts"
 import { padBeds, padLayout, pads } from "./pads.ts"
+import { strength } from "./strength.ts"
 import { DECK_MEMBERS } from "./timber.ts"
 
 /** A low deck that touches no building: boards on joists on built-up beams on pads over tamped stone. */
@@ -40,7 +44,7 @@ export const groundLevelDeck: Definition = {
     limits,
     frost,
     beamLayout,
-    padLayout,
+    loadedByStatics(padLayout),
     adapt(supportLoadsOn(BEAMS_ON_PADS), { defaults: { live_load: "40 psf" } }),
     dig,
     padBeds,
@@ -51,6 +55,10 @@ export const groundLevelDeck: Definition = {
     adapt(blocking, { defaults: { blocking_rows: "1" } }),
     wood,
     boardsOn(BOARDS_ON_JOISTS),
+    memberTimber,
+    strength,
+    wetSoil("MIN(block_length; block_course_width)"),
+    publishedStrengths,
     fixingsOf([
       beamPlankScrews,
       beamTies,
