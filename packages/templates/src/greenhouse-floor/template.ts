@@ -4,6 +4,7 @@ import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/be
 import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
+import { loadedByStatics } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { drainage } from "../parts/drainage.ts"
 import { animalMesh, fabric } from "../parts/fabric.ts"
@@ -16,14 +17,17 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ground, size } from "../parts/site.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
 import { wood } from "../parts/wood.ts"
 import { boards } from "./boards.ts"
 import { FLOOR_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { house } from "./house.ts"
 import { slabBeds, slabLayout, slabs } from "./slabs.ts"
+import { strength } from "./strength.ts"
 import { timber, treatment } from "./timber.ts"
 
 /** A floor to carry a greenhouse: spaced boards on joists on bearers on slabs, closed against animals. */
@@ -47,7 +51,7 @@ export const greenhouseFloor: Definition = {
     }),
     frost,
     bearers,
-    slabLayout,
+    loadedByStatics(slabLayout),
     adapt(supportLoadsOn(BEARERS_ON_SLABS), {
       labels: {
         live_load: "People and things on the floor",
@@ -86,6 +90,10 @@ export const greenhouseFloor: Definition = {
     adapt(blocking, { defaults: { blocking_rows: "1", blocking_stock: "2.4 m, 3.6 m, 4.8 m" } }),
     adapt(wood, { defaults: { wood_species: "white spruce" } }),
     boards,
+    memberTimber,
+    strength,
+    wetSoil("MIN(block_length; block_course_width)"),
+    publishedStrengths,
     adapt(fixingsOf([bearerTies, joistEnds, blockingEnds, rimJointBlocks, boardScrewsOn(BOARDS_ON_JOISTS)]), {
       defaults: {
         corrosive_site: "always damp, or often wetted",
