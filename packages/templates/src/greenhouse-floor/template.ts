@@ -4,7 +4,6 @@ import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/be
 import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
-import { loadedByStatics } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { drainage } from "../parts/drainage.ts"
 import { animalMesh, fabric } from "../parts/fabric.ts"
@@ -51,7 +50,7 @@ export const greenhouseFloor: Definition = {
     }),
     frost,
     bearers,
-    loadedByStatics(slabLayout),
+    slabLayout,
     adapt(supportLoadsOn(BEARERS_ON_SLABS), {
       labels: {
         live_load: "People and things on the floor",

@@ -6,7 +6,6 @@ import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
 import { boardsOn } from "../parts/boards.ts"
-import { loadedByStatics } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
@@ -44,7 +43,7 @@ export const groundLevelDeck: Definition = {
     limits,
     frost,
     beamLayout,
-    loadedByStatics(padLayout),
+    padLayout,
     adapt(supportLoadsOn(BEAMS_ON_PADS), { defaults: { live_load: "40 psf" } }),
     dig,
     padBeds,
