@@ -17,10 +17,12 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { blocksCalled, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
 import { wood } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
 import { consumablesBought } from "../stages/consumables.ts"
@@ -30,6 +32,7 @@ import { buildUp } from "./build-up.ts"
 import { house } from "./house.ts"
 import { FLOOR_JOB } from "./job.ts"
 import { slabBeds, slabLayout, slabs } from "./slabs.ts"
+import { strength } from "./strength.ts"
 import { FLOOR_MEMBERS, timber, treatment } from "./timber.ts"
 
 /** A floor to carry a greenhouse: spaced boards on joists on bearers on slabs, closed against animals. */
@@ -92,6 +95,10 @@ export const greenhouseFloor: Definition = {
     adapt(blocking, { defaults: { blocking_rows: "1", blocking_stock: "2.4 m, 3.6 m, 4.8 m" } }),
     adapt(wood, { defaults: { wood_species: "white spruce" } }),
     boards,
+    memberTimber,
+    strength,
+    wetSoil("MIN(block_length; block_course_width)"),
+    publishedStrengths,
     adapt(fixingsOf([bearerTies, joistEnds, blockingEnds, rimJointBlocks, boardScrewsOn(BOARDS_ON_JOISTS)]), {
       defaults: {
         corrosive_site: "always damp, or often wetted",

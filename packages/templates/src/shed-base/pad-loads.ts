@@ -9,8 +9,7 @@ const soil = adapt(supportLoads, {
     "soil_pressure_max",
     "soil_bearing_check",
     "block_face_needed",
-    "support_spacing_for_soil",
-    "spread_pressure_max",
+    "soil_stone_check",
   ],
   labels: {
     live_load: "People and things in the shed",
