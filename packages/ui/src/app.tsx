@@ -131,8 +131,13 @@ function Opening() {
 
 function ScreenLink(props: { readonly screen: Screen }) {
   const walk = useWalk()
+  let link: HTMLAnchorElement | undefined
+  createEffect(() => {
+    if (walk.screen() === props.screen) link?.scrollIntoView({ block: "nearest", inline: "center" })
+  })
   return (
     <a
+      ref={link}
       href={`#/${props.screen}`}
       aria-current={walk.screen() === props.screen ? "page" : undefined}
       onClick={(event) => {
