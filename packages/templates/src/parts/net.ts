@@ -47,7 +47,7 @@ export const net: Section = {
       why: "A higher net stops more balls and catches more wind. From 5 ft to 8 ft is usual.",
       sources: [BALL_NET, USER],
       cautions: [
-        "How strong the posts and their fastening must be is not worked out here. Wind on a net pulls hard, and a net with leaves, ice or a cloth on it pulls many times harder.",
+        "Wind on a net pulls hard, and a net with leaves, ice or a cloth on it pulls many times harder than the section on wind works out.",
         "Take the net down in winter and before a storm. A post that falls can hurt somebody: have its fastening looked at by someone who answers for it.",
       ],
     },
