@@ -61,11 +61,17 @@ export class Viewer {
     }
   }
 
-  /** The reading of one value: an entry, a list, or a part of a check; null for anything else. */
+  /** The reading of one value: an entry, a list, a column of one row, or a part of a check; null for anything else. */
   reading(id: string): Reading | null {
     const item = this.#compiled.outline.get(id)
     if (item?.kind === "value" && isList(item.entry)) {
       return listReading(this.#calculation.column(id), item, this.#holding, this.#system)
+    }
+    if (item?.kind === "column") {
+      const [value, ...more] = this.#calculation.column(id)
+      return value === undefined || more.length > 0
+        ? null
+        : this.#holding.reading(value, item.entry.measure, this.#system)
     }
     if (item === undefined ? !this.#compiled.formulas.has(id) : item.kind !== "value") return null
     return this.#holding.reading(this.#calculation.scalar(id), this.#measureOf(id), this.#system)

@@ -21,11 +21,13 @@ import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
 import { skidJoints, skidLayout } from "../parts/skids.ts"
 import { stoneBeds } from "../parts/stone-beds.ts"
+import { SKIDS } from "../parts/supported-lines.ts"
 import { supportLayout } from "../parts/supports.ts"
 import { tiles } from "../parts/tiles.ts"
 import { PLATFORM_MEMBERS, timber } from "../parts/timber.ts"
 import { treatment } from "../parts/treatment.ts"
 import { wetSoil } from "../parts/wet-soil.ts"
+import { windOnNet } from "../parts/wind-net.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
 import { GAME_THINGS } from "./bought.ts"
@@ -58,11 +60,12 @@ export const gameTablePlatform: Definition = {
     sheets,
     memberTimber,
     strength,
-    wetSoil("MIN(block_length; block_course_width)"),
+    wetSoil("MIN(block_length; block_course_width)", SKIDS.remedies),
     publishedStrengths,
     tiles,
     edgeBoards,
     net,
+    windOnNet,
     fixings,
     timber,
     treatment,
