@@ -26,6 +26,14 @@ export interface SolverReport {
   readonly unmet: readonly string[]
 }
 
+/** A slower search for a better answer than the one that a solver gives at once. */
+export interface Proof {
+  /** The id of the prover, for whoever runs it. */
+  readonly by: string
+  /** What is to be solved, in data that JSON holds: where it is the same, so is the answer. */
+  readonly problem: (given: SolverGiven) => unknown
+}
+
 /** The rows a solver found, in held units, and its report. */
 export interface Solution {
   readonly rows: readonly Readonly<Record<string, SolverValue>>[]
