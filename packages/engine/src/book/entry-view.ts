@@ -280,7 +280,12 @@ export class Viewer {
       this.#holding.reading(this.#holding.fromHeld(held, aim.measure), aim.measure, this.#system)
     const objective = read(aim.value)
     const bound = most === undefined ? null : read(most)
-    return objective === null ? undefined : { objective, ...(bound === null ? {} : { bound }) }
+    if (objective === null) return undefined
+    if (most === undefined || bound === null) return { objective }
+    const apart = aim.value === 0 ? 0 : Math.abs(aim.value - most) / Math.abs(aim.value)
+    // Up, to the hundredth of a per cent: a gap may never read smaller than it is.
+    const gap = this.#holding.reading(Math.ceil(apart * 10_000) / 10_000, "share", this.#system)
+    return { objective, bound, ...(gap === null ? {} : { gap }) }
   }
 
   #viewColumn(name: string, item: Item & { readonly kind: "column" }): EntryView {
