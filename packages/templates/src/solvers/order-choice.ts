@@ -61,8 +61,8 @@ export function deliveryOf({ delivery, freeFrom }: OrderSupplier, goods: number)
 const MOST_IN_EVERY_SET = 6
 /** Steps of the worth that goods have towards a supplier's threshold. */
 const WORTHS = 16
-/** Work on one line's mixes beyond which only single offers are tried. */
-const MOST_WORK = 300_000
+/** Units times prices of one line beyond which only single offers are tried. */
+const MOST_WORK = 50_000
 
 /**
  * The least total over every mix of suppliers: each set of them in turn, each line at its cheapest mix of packs, and where a
@@ -254,28 +254,16 @@ function mixedPacks(
   offers: readonly Shared[],
 ): { readonly way: Way; readonly exact: boolean } | undefined {
   const whole = offers.filter(({ offer }) => offer.amount === undefined && Number.isInteger(offer.size))
-  const work = whole.reduce((sum, { offer }) => sum + need * (need / offer.size), 0)
+  const work = whole.reduce((sum, { offer }) => sum + need * offer.breaks.length, 0)
   if (!Number.isInteger(need) || whole.length === 0 || work > MOST_WORK) return undefined
-  let cost: number[] = Array.from({ length: need + 1 }, (_, units) =>
+  let cost: readonly number[] = Array.from({ length: need + 1 }, (_, units) =>
     units === 0 ? 0 : Number.POSITIVE_INFINITY,
   )
-  const chosen: number[][] = []
+  const chosen: (readonly number[])[] = []
   for (const one of whole) {
-    const next = [...cost]
-    const packsOf = cost.map(() => 0)
-    for (let units = 1; units <= need; units++) {
-      const enough = Math.ceil(units / one.offer.size)
-      const more = one.offer.breaks.map(({ from }) => from).filter((from) => from > enough)
-      for (const packs of [...Array.from({ length: enough }, (_, less) => less + 1), ...more]) {
-        if (priceAt(one.offer, packs) === undefined) continue
-        const with_ = (cost[Math.max(0, units - packs * one.offer.size)] ?? 0) + costOf(one, packs)
-        if (with_ >= (next[units] ?? 0)) continue
-        next[units] = with_
-        packsOf[units] = packs
-      }
-    }
-    chosen.push(packsOf)
-    cost = next
+    const next = withOffer(cost, one)
+    chosen.push(next.packs)
+    cost = next.cost
   }
   const taken: Taken[] = []
   let units = need
@@ -285,6 +273,32 @@ function mixedPacks(
     units = Math.max(0, units - packs * one.offer.size)
   }
   return { way: { taken, cost: cost[need] ?? 0 }, exact: whole.length === offers.length }
+}
+
+/** The least cost of so many units when this offer may be taken as well: at each break so many packs, then one by one. */
+function withOffer(
+  before: readonly number[],
+  { offer: { size, breaks }, share }: Shared,
+): { readonly cost: readonly number[]; readonly packs: readonly number[] } {
+  const cost = [...before]
+  const packs = before.map(() => 0)
+  for (const { from, price } of breaks) {
+    const first = Math.max(1, Math.ceil(from))
+    const sums: number[] = [Number.POSITIVE_INFINITY]
+    const counts: number[] = [0]
+    for (let units = 1; units < before.length; units++) {
+      const alone = (before[Math.max(0, units - first * size)] ?? 0) + first * price * share
+      const less = units - size
+      const more = less > 0 ? (sums[less] ?? 0) + price * share : Number.POSITIVE_INFINITY
+      sums.push(Math.min(alone, more))
+      counts.push(more < alone ? (counts[less] ?? 0) + 1 : first)
+      if ((sums[units] ?? 0) < (cost[units] ?? 0)) {
+        cost[units] = sums[units] ?? 0
+        packs[units] = counts[units] ?? 0
+      }
+    }
+  }
+  return { cost, packs }
 }
 
 /** What so many packs come to at every supplier that is ordered from. */
