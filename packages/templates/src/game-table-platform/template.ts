@@ -16,6 +16,7 @@ import { massesOf } from "../parts/masses.ts"
 import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { net } from "../parts/net.ts"
 import { blocksCalled, SHEETS, STONE, TILES } from "../parts/placed-materials.ts"
+import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
@@ -30,6 +31,7 @@ import { wetSoil } from "../parts/wet-soil.ts"
 import { windOnNet } from "../parts/wind-net.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { GAME_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
@@ -69,6 +71,7 @@ export const gameTablePlatform: Definition = {
     fixings,
     timber,
     treatment,
+    pricesOf([...GAME_JOB.things, ...consumablesBought(GAME_JOB.consumables)]),
     woodWithoutBoards,
     massesOf(GAME_THINGS, PLATFORM_MEMBERS, [SHEETS, TILES, blocksCalled("block"), STONE]),
     haulage,
