@@ -120,7 +120,7 @@ export const disposal: Work = {
     says: [
       "Soil: {dug_volume_loose}, loose, {spoil_barrows} barrows. Fill hollows away from the platform; lay the sods on top, or stack them to rot.",
       "Timber: {timber_length_bought} were bought and {timber_length_used} are in the work. Treated off-cuts go to the tip as such: never burned, never mulched.",
-      "Take back what is whole: unopened boxes, whole boards, whole rolls. Keep a few screws of the {screws_left} left over.",
+      "Take back what is whole: unopened boxes, whole boards, whole rolls. Keep a few of the screws that are left over.",
       "Packaging, tins and brushes go where your authority says; a tin with preservative in it is hazardous waste.",
     ],
     needs: [],
