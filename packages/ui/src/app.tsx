@@ -17,6 +17,7 @@ const FETCHED = {
   drawings: lazy(() => import("./screens/drawings/Drawings.tsx")),
   "set-out": lazy(() => import("./screens/set-out/SetOut.tsx")),
   steps: lazy(() => import("./screens/steps/Steps.tsx")),
+  "build-book": lazy(() => import("./screens/build-book/BuildBook.tsx")),
   compare: lazy(() => import("./screens/compare/Compare.tsx")),
 } as const satisfies Partial<Record<Screen, Component>>
 
