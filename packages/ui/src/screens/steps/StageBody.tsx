@@ -1,7 +1,8 @@
-import type { StageView } from "@pegbook/engine"
+import type { StageTableView, StageView } from "@pegbook/engine"
 import { For, Index, type JSX, Show } from "solid-js"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
+import "../../parts/plain-table.css"
 import { en } from "../../text/en.ts"
 
 /** How long a stage takes, and how many people. */
@@ -43,6 +44,7 @@ export function StageBody(props: { readonly stage: StageView }) {
       <Labelled title={en.steps.tools}>
         <p>{props.stage.tools.join(" · ")}</p>
       </Labelled>
+      <Index each={props.stage.tables}>{(table) => <StageTable table={table()} />}</Index>
       <Show when={props.stage.hold !== undefined || props.stage.checks.length > 0}>
         <Labelled title={en.steps.hold} class="step-hold">
           <Show when={props.stage.hold}>{(hold) => <p>{hold()}</p>}</Show>
@@ -80,6 +82,32 @@ export function StageBody(props: { readonly stage: StageView }) {
         )}
       </Show>
     </>
+  )
+}
+
+function StageTable(props: { readonly table: StageTableView }) {
+  return (
+    <section class="step-part plain-table" aria-label={props.table.label}>
+      <h3>
+        <EntryLink name={props.table.name}>{props.table.label}</EntryLink>
+      </h3>
+      <table>
+        <thead>
+          <tr>
+            <Index each={props.table.columns}>{(label) => <th scope="col">{label()}</th>}</Index>
+          </tr>
+        </thead>
+        <tbody>
+          <Index each={props.table.rows}>
+            {(row) => (
+              <tr>
+                <Index each={row()}>{(text) => <td>{text()}</td>}</Index>
+              </tr>
+            )}
+          </Index>
+        </tbody>
+      </table>
+    </section>
   )
 }
 
