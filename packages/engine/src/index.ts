@@ -24,7 +24,7 @@ export {
   seekNear,
 } from "./book/seek.ts"
 export type { Unproven } from "./book/settled.ts"
-export type { StageNeedView, StageView } from "./book/stages.ts"
+export type { StageNeedView, StageTableView, StageView } from "./book/stages.ts"
 export {
   type SweepEnd,
   type SweepRow,
@@ -80,7 +80,7 @@ export type {
 } from "./definition/entry.ts"
 export type { Proof, Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
 export type { Source, SourceKind } from "./definition/source.ts"
-export type { Cell, Stage, StageNeed, StageValue } from "./definition/stage.ts"
+export type { Cell, Stage, StageNeed, StageTable, StageValue } from "./definition/stage.ts"
 
 // Drawings with a workbook's values in them
 export { beforeChange } from "./drawing/before.ts"

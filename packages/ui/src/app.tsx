@@ -27,6 +27,7 @@ const FETCHED = {
   "cut-list": lazy(() => import("./screens/cut-list/CutList.tsx")),
   "set-out": lazy(() => import("./screens/set-out/SetOut.tsx")),
   steps: lazy(() => import("./screens/steps/Steps.tsx")),
+  "build-book": lazy(() => import("./screens/build-book/BuildBook.tsx")),
   compare: lazy(() => import("./screens/compare/Compare.tsx")),
 } as const satisfies Partial<Record<Screen, Component>>
 

@@ -82,6 +82,7 @@ export const en = {
     "cut-list": "Cut list",
     "set-out": "Set-out",
     steps: "Steps",
+    "build-book": "Build book",
     compare: "Compare",
   },
   skip: "Skip to the page’s content",
@@ -541,6 +542,31 @@ export const en = {
     jointsNone: "No piece has to be joined.",
     others: "Other searches",
     table: "The cutting plan on the worksheet",
+  },
+
+  buildBook: {
+    title: (workbook: string) => `Build book: ${workbook}`,
+    says: "Everything on paper, to take along: sizes, drawings to scale, set-out sheet, lists, steps with boxes to tick, and what the numbers rest on.",
+    paper: "Paper",
+    papers: { a4: "A4", letter: "Letter" },
+    print: "Print the build book",
+    fullSize:
+      "Print it at full size (100 %, no “fit to page”), or the drawings lose their scale; then hold a ruler to one scale bar. The browser can also save it as a PDF.",
+    size: "Size",
+    changed: "Chosen otherwise than the template has it",
+    cautions: "Before you build",
+    scale: (ratio: number) => `Scale 1:${ratio.toLocaleString("en")}.`,
+    notToScale: "Not to scale.",
+    turned: "Turn the page to read it.",
+    scaleSays:
+      "Each is drawn at the largest usual scale that fits. Hold a ruler to the scale bar first: if it is not as long as it says, the printer has changed the size. Where a number is written, the number holds.",
+    cutList: "Cut list",
+    buyList: "Buying list",
+    tick: "To tick",
+    assumptions: "What the numbers rest on",
+    assumptionsSay:
+      "All that was given rather than worked out. The numbers at the right lead to the sources at the end.",
+    inTable: "a table in the worksheet",
   },
 
   cautionsTitle: "Before you build",
