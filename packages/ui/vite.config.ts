@@ -31,5 +31,6 @@ export default defineConfig({
     offlineFiles(inHere("src/offline/worker.ts"), inHere("public")),
   ],
   preview: { headers: HEADERS },
+  worker: { format: "es" },
   build: { target: "es2022", chunkSizeWarningLimit: 2_000, assetsInlineLimit: 0 },
 })

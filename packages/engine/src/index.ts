@@ -31,6 +31,7 @@ export {
   type SweptInput,
   sweep,
   sweepRows,
+  sweptValues,
 } from "./book/sweep.ts"
 export type {
   CheckView,

@@ -2,7 +2,16 @@ import { createSignal } from "solid-js"
 import { createStore } from "solid-js/store"
 
 /** The screens, in the order that they are used in: each is a word in the address. */
-export const SCREENS = ["start", "worksheet", "drawings", "set-out", "steps", "compare"] as const
+export const SCREENS = [
+  "start",
+  "worksheet",
+  "drawings",
+  "set-out",
+  "steps",
+  "compare",
+  "explore",
+  "changes",
+] as const
 export type Screen = (typeof SCREENS)[number]
 
 /** Which column of a table is open, and in which row, from 1. */
@@ -74,6 +83,17 @@ export function readAddress(hash: string): { readonly screen: Screen; readonly a
 export function tableAndColumn(name: string): { readonly table: string; readonly column?: string } {
   const dot = name.indexOf(".")
   return dot < 0 ? { table: name } : { table: name.slice(0, dot), column: name.slice(dot + 1) }
+}
+
+/** The column of a cell's name such as `prices.price.3`; any other name as it is. */
+export function withoutRow(name: string): string {
+  return name.replace(/^(\w+\.\w+)\.\d+$/, "$1")
+}
+
+/** The row in a cell's name, from 1. */
+export function rowIn(name: string): number | undefined {
+  const digits = /^\w+\.\w+\.(\d+)$/.exec(name)?.[1]
+  return digits === undefined ? undefined : Number(digits)
 }
 
 export function createWalk(has: (name: string) => boolean): Walk {

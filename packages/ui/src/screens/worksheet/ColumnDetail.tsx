@@ -6,6 +6,7 @@ import { SourceList } from "../../parts/SourceList.tsx"
 import { en } from "../../text/en.ts"
 import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
 import { Part } from "./Part.tsx"
+import { TypeOver } from "./TypeOver.tsx"
 
 /** One column of a table: its formula, and how the chosen row was worked out. */
 export function ColumnDetail(props: {
@@ -63,6 +64,16 @@ export function ColumnDetail(props: {
             {en.table.nextRow}
           </button>
         </div>
+      </Show>
+      <Show when={view().kind === "figure" && view().formula === undefined && props.rowCount > 0}>
+        <TypeOver
+          name={`${name()}.${props.row}`}
+          label={en.over.cellLabel(view().label, props.row)}
+          text={reading()?.text ?? ""}
+          measure={view().measure}
+          over={view().overrides?.find((one) => one.row === props.row)}
+          title={en.over.original}
+        />
       </Show>
       <ShowDrawn name={props.table} row={props.row} />
       <Show when={view().problems.length > 0}>
