@@ -32,6 +32,7 @@ test("joists too far apart: the check says so in words, finds what would make it
     `${first?.label} ${first?.from?.text} → ${first?.to?.text}: passes`,
   )
 
+  await workbook.unfold()
   const was = await workbook.scenarios()
   await remedy.getByRole("button", { name: /^Try in a copy/ }).click()
   await page.getByText("You are now working in the copy").first().waitFor()

@@ -58,6 +58,9 @@ export interface Walk {
   /** What is to be shown in the drawings, if anything. */
   lit(): Lit | undefined
   light(lit: Lit | undefined): void
+  /** Where the name of a row goes whose "Use" is pressed; nothing while no formula is being written. */
+  pointing(): ((name: string) => void) | undefined
+  point(into: ((name: string) => void) | undefined): void
 }
 
 interface Step {
@@ -101,6 +104,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
   const [open, setOpen] = createStore<Record<string, boolean | undefined>>({})
   const [columns, setColumns] = createStore<Record<string, OpenColumn | undefined>>({})
   const [lit, setLit] = createSignal<Lit>()
+  const [pointing, setPointing] = createSignal<(name: string) => void>()
   const scrolled = new Map<Screen, number>()
 
   function reveal(name: string, row?: number): void {
@@ -152,6 +156,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
       for (const name of Object.keys(open)) setOpen(name, undefined)
       for (const name of Object.keys(columns)) setColumns(name, undefined)
       setLit(undefined)
+      setPointing(undefined)
       scrolled.clear()
       replace({ screen: step().screen, trail: [] })
     },
@@ -189,5 +194,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
     },
     lit,
     light: setLit,
+    pointing,
+    point: (into) => setPointing(() => into),
   }
 }

@@ -3,6 +3,7 @@ import {
   type Definition,
   inWords,
   openBook,
+  ownName,
   type Problem,
   type SweptInput,
   seek,
@@ -22,6 +23,20 @@ export function* answer(definition: Definition, asked: Asked): Generator<Answer,
     case "remedies": {
       const { book } = openBook(definition, { document })
       yield { kind: "remedies", remedies: book.remediesFor(question.check) }
+      break
+    }
+    case "draft": {
+      const { book } = openBook(definition, { document })
+      const { draft, replacing } = question
+      const { problems } = replacing === undefined ? book.addEntry(draft) : book.changeEntry(replacing, draft)
+      const [problem] = problems
+      if (problem !== undefined) {
+        yield refused(problem)
+        return
+      }
+      const { measure, reading, readings, check } = book.entry(ownName(draft))
+      const text = check === undefined ? (reading ?? readings?.[0])?.text : check.demand?.text
+      yield { kind: "draft", measure, text: text ?? "" }
       break
     }
     case "sweep": {

@@ -1,4 +1,12 @@
-import type { BookDocument, CheckView, Comparison, RemedyView, SweepRow } from "@pegbook/engine"
+import type {
+  BookDocument,
+  CheckView,
+  Comparison,
+  MeasureId,
+  OwnEntry,
+  RemedyView,
+  SweepRow,
+} from "@pegbook/engine"
 
 /** A question that takes many recalculations, and is worked out beside the page. */
 export type Question =
@@ -18,6 +26,8 @@ export type Question =
       readonly most: string
       readonly step: string
     }
+  /** What an own entry would come to; in place of one that there is, where it is to be changed. */
+  | { readonly kind: "draft"; readonly draft: OwnEntry; readonly replacing?: string }
   /** Each of the others is held against the first. */
   | { readonly kind: "compare"; readonly scenarios: readonly string[] }
 
@@ -59,6 +69,7 @@ export type Answer =
       readonly tried: number
     }
   | { readonly kind: "compare"; readonly stand: Stand; readonly of: number }
+  | { readonly kind: "draft"; readonly measure: MeasureId; readonly text: string }
   /** What was asked cannot be worked out; in words. */
   | { readonly kind: "refused"; readonly says: string; readonly next: string }
   | { readonly kind: "done" }

@@ -1,4 +1,4 @@
-import type { EntryKind, SourceKind, UnitSystem, Verdict } from "@pegbook/engine"
+import type { EntryKind, MeasureId, SourceKind, UnitSystem, Verdict } from "@pegbook/engine"
 
 /** One of a thing or several of it: "1 number", "61 numbers". */
 function many(count: number, one: string, several: string): string {
@@ -65,6 +65,34 @@ const SKETCHES: Readonly<Record<string, string>> = {
   "greenhouse-floor":
     "Drawing, seen from the side: a greenhouse with plants on benches, over a floor of boards with gaps between them, on joists on a timber that lies on slabs. A mesh goes down into the ground at either end.",
   other: "Drawing, seen from the side: a platform of boards on timbers that stand on blocks on the ground.",
+}
+
+const MEASURED: Readonly<Record<MeasureId, string>> = {
+  length: "A length",
+  area: "An area",
+  volume: "A volume",
+  bulk_volume: "A volume of loose stuff",
+  mass: "A mass",
+  force: "A force",
+  pressure: "A pressure",
+  stress: "A stress in a material",
+  moment: "A bending moment",
+  line_load: "A load on each length",
+  density: "A density",
+  temperature: "A temperature",
+  temperature_difference: "A difference of temperatures",
+  expansion: "How much it grows by warmth",
+  angle: "An angle",
+  time: "A time",
+  speed: "A speed",
+  energy: "An energy",
+  count: "A number of things",
+  share: "A share, in %",
+  ratio: "A plain number",
+  money: "Money",
+  money_per_area: "Money for each area",
+  text: "A text",
+  yes_no: "Yes or no",
 }
 
 const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "Feet and inches", metric: "Metric" }
@@ -372,7 +400,9 @@ export const en = {
     why: "Why (optional)",
     table: "Table",
     measure: "What it measures",
-    measureFound: (title: string) => `Measures: ${title}`,
+    measures: MEASURED,
+    trying: "Trying the formula…",
+    used: (name: string) => `Put into the formula: ${name}`,
     value: "Value",
     blankValue: "Value (may stay blank)",
     source: "Where the figure is from",
@@ -387,7 +417,8 @@ export const en = {
     save: "Add it",
     saveChange: "Change it",
     cancel: "Cancel",
-    gives: (text: string) => `Gives ${text}`,
+    gives: (measure: string, text: string) => `${measure}${text === "" ? "" : `: ${text}`}`,
+    allRight: "It can be worked out.",
     added: (label: string) => `Added “${label}”.`,
     changed: (label: string) => `Changed “${label}”.`,
     removed: (label: string) => `Removed “${label}”.`,
@@ -434,6 +465,7 @@ export const en = {
     choices: "Values to try",
     result: "Show",
     results: "Results to show",
+    leaveOut: "Leave out",
     run: "Try them",
     table: "What came of each",
     passes: "Every check passes",

@@ -7,6 +7,7 @@ import { en } from "../../text/en.ts"
 import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
 import { Part } from "./Part.tsx"
 import { TypeOver } from "./TypeOver.tsx"
+import { UseButton } from "./UseButton.tsx"
 
 /** One column of a table: its formula, and how the chosen row was worked out. */
 export function ColumnDetail(props: {
@@ -30,6 +31,7 @@ export function ColumnDetail(props: {
         <h3 tabindex={-1} data-open>
           {view().label} <span class="kind">{en.kinds[view().kind]}</span>
         </h3>
+        <UseButton name={name()} />
         <button type="button" class="plain" onClick={() => props.close()}>
           {en.table.backToTable}
         </button>
