@@ -12,8 +12,6 @@ import { checkLines, checkWords, firstPair, type Line, linesOf, rowLines } from 
 
 /** Rows of one table that are listed; the rest are in the table itself. */
 const ROWS_LISTED = 40
-/** A table with so few rows that differ shows them at once. */
-const ROWS_OPEN = 12
 
 /** Scenarios side by side: what differs from the first of them, in the order of the work, then how much does not. */
 export default function Compare() {
@@ -166,7 +164,7 @@ function SideBySide(props: { readonly sides: readonly Stand[] }) {
           <h2>{en.compare.lists}</h2>
           <For each={tables()}>
             {({ name, lines }) => (
-              <details class="list-differs" data-table={name} open={lines.length <= ROWS_OPEN}>
+              <details class="list-differs" data-table={name}>
                 <summary>
                   {sheet.label(name)} <span class="quiet">{en.compare.rows(lines.length)}</span>
                 </summary>

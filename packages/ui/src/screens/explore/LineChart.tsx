@@ -57,9 +57,11 @@ export function LineChart(props: { readonly says: string; readonly series: reado
         <text x={LEFT} y={16}>
           {most()?.text}
         </text>
-        <text x={LEFT} y={HIGH - BOTTOM - 6}>
-          {least()?.text}
-        </text>
+        <Show when={least()?.text !== most()?.text}>
+          <text x={LEFT} y={HIGH - BOTTOM - 6}>
+            {least()?.text}
+          </text>
+        </Show>
         <text x={LEFT} y={HIGH - 8}>
           {xs()[0]}
         </text>

@@ -86,14 +86,7 @@ export function OwnForm(props: {
   }
 
   return (
-    <form
-      class="own-form"
-      onSubmit={commit}
-      onKeyDown={(event) => {
-        event.stopPropagation()
-        if (event.key === "Escape") props.cancel()
-      }}
-    >
+    <form class="own-form" onSubmit={commit}>
       <Show when={props.entry === undefined}>
         <Labelled label={en.own.kind} hint={en.own.kindSays[fields.kind]}>
           {(at) => (
