@@ -109,7 +109,7 @@ export class WorkbookPage {
   /** An entry's values in the two scenarios that are compared. */
   async compared(name: string): Promise<readonly (string | null)[]> {
     const line = this.page.locator(`[data-difference="${name}"]`)
-    return Promise.all(["left", "right"].map((side) => line.locator(`[data-side="${side}"]`).textContent()))
+    return Promise.all([0, 1].map((side) => line.locator(`[data-side="${side}"] [data-says]`).textContent()))
   }
 
   /** How many numbers the page says aloud that the last change moved. */

@@ -32,6 +32,7 @@ export {
   type SweptInput,
   sweep,
   sweepRows,
+  sweptValues,
 } from "./book/sweep.ts"
 export type {
   CheckView,

@@ -15,6 +15,7 @@ import { MovedBar } from "./parts/MovedBar.tsx"
 import { NoticeBar } from "./parts/NoticeBar.tsx"
 import { Search } from "./parts/Search.tsx"
 import { Trail } from "./parts/Trail.tsx"
+import { UndoButtons } from "./parts/UndoButtons.tsx"
 import { Start } from "./screens/start/Start.tsx"
 import { SectionsButton } from "./screens/worksheet/SectionsButton.tsx"
 import { Worksheet } from "./screens/worksheet/Worksheet.tsx"
@@ -29,6 +30,8 @@ const FETCHED = {
   steps: lazy(() => import("./screens/steps/Steps.tsx")),
   "build-book": lazy(() => import("./screens/build-book/BuildBook.tsx")),
   compare: lazy(() => import("./screens/compare/Compare.tsx")),
+  explore: lazy(() => import("./screens/explore/Explore.tsx")),
+  changes: lazy(() => import("./screens/changes/Changes.tsx")),
 } as const satisfies Partial<Record<Screen, Component>>
 
 const fetchedOf = (screen: Screen): Component | undefined =>
@@ -95,6 +98,7 @@ function Page() {
           <div class="finder">
             <WithSheet>
               <Search />
+              <UndoButtons />
               <Show when={walk.screen() === "worksheet"}>
                 <SectionsButton />
               </Show>

@@ -12,7 +12,7 @@ export function findRemedies(check: CheckEntry, trial: Trial): readonly RemedyVi
   trial.type({})
   if (!isFailing(trial.verdict(check.name))) return []
   const before = new Set(trial.failing())
-  return (check.remedies ?? []).flatMap((remedy) => {
+  return once(check.remedies ?? []).flatMap((remedy) => {
     trial.type({})
     const from = trial.reading(remedy.input)
     const typed = smallestChange(check, remedy, trial)
@@ -28,6 +28,12 @@ export function findRemedies(check: CheckEntry, trial: Trial): readonly RemedyVi
       },
     ]
   })
+}
+
+/** A check that is put together from several parts may name one change for each of them. */
+function once(remedies: readonly Remedy[]): readonly Remedy[] {
+  const way = ({ input, toward, step }: Remedy) => `${toward} ${input} ${step}`
+  return remedies.filter((one, place) => remedies.findIndex((other) => way(other) === way(one)) === place)
 }
 
 /** What to type for it; nothing where no change that was tried makes the check pass. */

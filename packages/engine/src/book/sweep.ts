@@ -1,14 +1,20 @@
 import type { Definition } from "../definition/definition.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
 import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
-import type { Problem } from "../problems/problem.ts"
+import type { Place, Problem } from "../problems/problem.ts"
+import type { Quantity } from "../quantity/quantity.ts"
 import { USUAL_SCALES } from "../quantity/scales.ts"
+import type { MeasureId, UnitSystem } from "../units/measure.ts"
+import { measure } from "../units/measures.ts"
+import { readValue } from "../units/read-value.ts"
 import { compile } from "./compile.ts"
 import type { BookDocument } from "./document.ts"
 import { Holding } from "./holding.ts"
 import { outline } from "./outline.ts"
+import { typedOver } from "./overrides.ts"
 import { withOwn } from "./own-entries.ts"
 import { fromScenarioDocument } from "./scenario.ts"
+import { stepSize, textOf } from "./steps.ts"
 import { Trial } from "./trial.ts"
 import type { Reading } from "./views.ts"
 
@@ -111,4 +117,50 @@ export function sweep(
     onRow(next.value, rows++)
   }
   return { rows, stopped: true }
+}
+
+/** No sweep is longer: of two inputs this is the most of each. */
+const MOST_SWEPT = 200
+
+/**
+ * What to type for each value of an input from one to another, both with their units, a step apart. The last is the one
+ * nearest below the end. A problem says which text cannot be read, or that there would be more than 200 values.
+ */
+export function sweptValues(
+  definition: Definition,
+  document: BookDocument,
+  name: string,
+  range: { readonly from: string; readonly to: string; readonly step: string },
+): { readonly values: readonly string[] } | { readonly problem: Problem } {
+  const items = outline(
+    withOwn(definition, outline(definition), document.own, { title: "", says: "" }).definition,
+  )
+  const over = typedOver(name, items)
+  const at = { entry: name }
+  const system = document.unitSystem
+  if (over === undefined) return { problem: { code: "no_such_entry", at: {}, name, near: [] } }
+  const { measure: of } = over.entry
+  const ends: Quantity[] = []
+  for (const text of [range.from, range.to]) {
+    const outcome = readValue(text, of, system)
+    if ("problem" in outcome) return { problem: { ...outcome.problem, at } }
+    if (typeof outcome.value !== "object") return { problem: unreadable(text, of, at, system) }
+    ends.push(outcome.value)
+  }
+  const size = stepSize(range.step, of, system)
+  const [start, end] = ends
+  if (size === undefined || start === undefined || end === undefined)
+    return { problem: unreadable(range.step, of, at, system) }
+  const gap = end.si.minus(start.si)
+  const count = gap.abs().div(size).floor().toNumber() + 1
+  if (count > MOST_SWEPT) return { problem: { code: "too_many_values", at, given: count, most: MOST_SWEPT } }
+  const stride = gap.lt(0) ? size.negated() : size
+  const values = Array.from({ length: count }, (_, index) =>
+    textOf({ si: start.si.plus(stride.times(index)), dimension: start.dimension }, of, system),
+  )
+  return { values }
+}
+
+function unreadable(given: string, of: MeasureId, at: Place, system: UnitSystem): Problem {
+  return { code: "input_unreadable", at, given, example: measure(of).example[system] }
 }

@@ -312,6 +312,11 @@ function sentences(problem: Problem, system: UnitSystem): Words {
         says: `the entry cannot be added: ${problem.reason}`,
         next: "Put that part of the entry right, and add it again.",
       }
+    case "too_many_values":
+      return {
+        says: `from there to there in such steps is ${problem.given.toLocaleString("en")} values.`,
+        next: `At most ${problem.most.toLocaleString("en")} are tried. Take a larger step, or bring the ends closer together.`,
+      }
     case "too_many_entries":
       return {
         says: `there would be ${problem.given.toLocaleString("en")} entries of your own.`,

@@ -148,6 +148,7 @@ export type Problem =
   | { readonly code: "no_measure"; readonly at: Place; readonly given: ValueType }
   | { readonly code: "leaned_on"; readonly at: Place; readonly name: string; readonly by: readonly string[] }
   | { readonly code: "bad_entry"; readonly at: Place; readonly reason: string }
+  | { readonly code: "too_many_values"; readonly at: Place; readonly given: number; readonly most: number }
   | { readonly code: "too_many_entries"; readonly at: Place; readonly given: number; readonly most: number }
   // A saved workbook
   | { readonly code: "file_unreadable"; readonly at: Place; readonly reason: string }

@@ -81,6 +81,7 @@ const EACH: { readonly [Code in ProblemCode]: Extract<Problem, { code: Code }> }
   no_measure: { code: "no_measure", at, given: number(dimension({ length: 4 })) },
   leaned_on: { code: "leaned_on", at: {}, name: "width", by: ["area", "edge"] },
   bad_entry: { code: "bad_entry", at, reason: "it has no label." },
+  too_many_values: { code: "too_many_values", at, given: 400, most: 200 },
   too_many_entries: { code: "too_many_entries", at: {}, given: 900, most: 400 },
   file_unreadable: { code: "file_unreadable", at: {}, reason: "it is not JSON." },
   file_from_future: { code: "file_from_future", at: {}, version: 9, known: 1 },

@@ -63,6 +63,9 @@ export interface Session {
   saveAll(): Promise<boolean>
 }
 
+/** The section of the user's own entries. */
+const OWN = { title: en.own.title, says: en.own.says }
+
 const NOTHING_KEPT: KeptState = { kind: "nothing" }
 
 /** Reads what was kept, and opens the workbook that was open last, or the demonstration. */
@@ -253,12 +256,12 @@ export async function openSession(
 
   async function openNew(definition: Definition, id: string): Promise<void> {
     const { openBook } = await opening
-    lay(id, mirror(openBook(definition, { unitSystem: unitSystem() }).book))
+    lay(id, mirror(openBook(definition, { unitSystem: unitSystem(), own: OWN }).book))
   }
 
   async function openKept(id: string, document: BookDocument): Promise<void> {
     const { openBook } = await opening
-    const { book, problems } = openBook(template(document.template) ?? demo(), { document })
+    const { book, problems } = openBook(template(document.template) ?? demo(), { document, own: OWN })
     if (!states().has(id)) setStates((was) => new Map(was).set(id, { kind: "saved" }))
     lay(id, mirror(book))
     const [first] = problems
@@ -304,7 +307,7 @@ export async function openSession(
   function reopen(id: string, definition: Definition, document: BookDocument): void {
     void opening.then(({ openBook }) => {
       if (current() !== id) return
-      lay(id, mirror(openBook(definition, { document }).book))
+      lay(id, mirror(openBook(definition, { document, own: OWN }).book))
       keeperOf(id).changed()
     })
   }
@@ -383,6 +386,10 @@ export async function openSession(
       const id = current()
       const open = sheet()
       if (open === undefined) return
+      if (open.scenario().sealed) {
+        session.say(en.seal.refused)
+        return
+      }
       const { definition } = open
       const before = open.document()
       reopen(id, definition, withoutTyped(before))

@@ -6,10 +6,12 @@ import {
   type Definition,
   drawnNames,
   type EditResult,
-  type Entry,
   type EntryView,
+  type HistoryStep,
   type Moved,
+  type OwnEntry,
   type ScenarioView,
+  type Section,
   type Solution,
   type StageProgress,
   type StageView,
@@ -20,6 +22,7 @@ import {
 } from "@pegbook/engine"
 import { type Accessor, batch, createSignal, type Setter, untrack } from "solid-js"
 import { touchedBy } from "./touched.ts"
+import { withoutRow } from "./walk.ts"
 
 /** One row of an entered table: a text for each typed column. */
 export type TypedRow = Readonly<Record<string, string>>
@@ -27,6 +30,8 @@ export type TypedRow = Readonly<Record<string, string>>
 /** What the screens may read and do. Every read is tracked by Solid, and moves only when its own entry does. */
 export interface Sheet {
   readonly definition: Definition
+  /** The template's, and one of the user's own at the end once there is an entry of their own. */
+  sections(): readonly Section[]
   has(name: string): boolean
   names(): readonly string[]
   entry(name: string): EntryView
@@ -38,8 +43,10 @@ export interface Sheet {
   /** Whether a drawing has shapes of this table or entry. */
   isDrawn(name: string): boolean
   /** The names of the checks and of the inputs, in the order of the work. */
-  readonly checks: readonly string[]
-  readonly inputs: readonly string[]
+  checks(): readonly string[]
+  inputs(): readonly string[]
+  /** Whether a check names changes that may make it pass. */
+  hasRemedies(check: string): boolean
   /** An entry's label; a column's with its table's before it. */
   label(name: string): string
 
@@ -53,6 +60,24 @@ export interface Sheet {
   edit(name: string, typed: string): EditResult
   editTable(name: string, rows: readonly TypedRow[]): EditResult
   restore(name: string): EditResult
+  /** What was typed over figures, formulas and cells of tables of figures in the scenario that is open, by name. */
+  typedOver(): readonly string[]
+  /** Types into a copy of the open scenario under this title, and switches to it. */
+  tryChange(title: string, typed: Readonly<Record<string, string>>): EditResult
+
+  undo(): boolean
+  redo(): boolean
+  /** The oldest first; those undone last. */
+  history(): readonly HistoryStep[]
+  copyAt(step: number, title: string): ScenarioView
+  seal(title: string): ScenarioView
+
+  ownEntries(): readonly OwnEntry[]
+  addEntry(draft: OwnEntry): EditResult
+  changeEntry(name: string, draft: OwnEntry): EditResult
+  renameEntry(from: string, to: string): EditResult
+  removeEntry(name: string, evenIfUsed: boolean): EditResult
+  namesStartingWith(prefix: string): readonly string[]
 
   unitSystem(): UnitSystem
   showIn(system: UnitSystem): void
@@ -97,9 +122,10 @@ function signals<T>(read: (name: string) => T) {
       }
       return signal.get()
     },
-    refresh(touched: (name: string, now: T) => boolean): void {
+    /** One that is no longer there keeps what it was: whatever shows it is about to go. */
+    refresh(touched: (name: string, now: T) => boolean, has: (name: string) => boolean): void {
       for (const [name, signal] of known) {
-        if (untrack(() => touched(name, signal.get()))) signal.set(() => read(name))
+        if (has(name) && untrack(() => touched(name, signal.get()))) signal.set(() => read(name))
       }
     },
   }
@@ -111,12 +137,7 @@ export function mirror(book: Book): Sheet {
   const [noted, setNoted] = createSignal(0)
   const entries = signals((name) => book.entry(name))
   const tables = signals((name) => book.table(name))
-  const namesOf = (kind: Entry["kind"]) =>
-    book.sections.flatMap((section) =>
-      section.entries.filter((one) => one.kind === kind).map((one) => one.name),
-    )
-  const checks = namesOf("check")
-  const labels = labelsOf(book.definition)
+  const [outline, setOutline] = createSignal(outlineOf(book.sections))
   const drawn = new Set((book.definition.drawings ?? []).flatMap((drawing) => [...drawnNames(drawing)]))
   let movedByName = byName(book.moved())
   const movedNames = signals((name) => movedByName.get(name) ?? NOTHING_MOVED)
@@ -124,10 +145,12 @@ export function mirror(book: Book): Sheet {
   function refresh(touched: (name: string, view?: EntryView) => boolean): void {
     const before = movedByName
     movedByName = byName(book.moved())
+    const has = (name: string) => book.has(name)
     batch(() => {
-      entries.refresh(touched)
-      tables.refresh((name) => touched(name))
-      movedNames.refresh((name) => before.has(name) || movedByName.has(name))
+      if (untrack(outline).sections !== book.sections) setOutline(outlineOf(book.sections))
+      entries.refresh(touched, has)
+      tables.refresh((name) => touched(name), has)
+      movedNames.refresh((name) => before.has(name) || movedByName.has(name), has)
       setVersion((number) => number + 1)
     })
   }
@@ -135,7 +158,7 @@ export function mirror(book: Book): Sheet {
   function changing(name: string, change: () => EditResult): EditResult {
     const result = change()
     if (result.accepted) {
-      const touched = touchedBy(book, name, result.moved)
+      const touched = touchedBy(book, withoutRow(name), result.moved)
       // A check's advice has values of any entry in it; what is wrong may be wrong for another reason now.
       refresh(
         (one, view) =>
@@ -162,14 +185,16 @@ export function mirror(book: Book): Sheet {
     names: () => book.names(),
     entry: entries.get,
     table: tables.get,
-    working: (name, row) => tracked(() => book.working(name, row)),
-    leansOn: (name) => book.leansOn(name),
-    leanedOnBy: (name) => book.leanedOnBy(name),
+    sections: () => outline().sections,
+    working: (name, row) => tracked(() => (book.has(name) ? book.working(name, row) : undefined)),
+    leansOn: (name) => tracked(() => (book.has(name) ? book.leansOn(name) : [])),
+    leanedOnBy: (name) => tracked(() => (book.has(name) ? book.leanedOnBy(name) : [])),
     search: (words) => book.search(words),
     isDrawn: (name) => drawn.has(name),
-    checks,
-    inputs: namesOf("input"),
-    label: (name) => labels.get(name) ?? name,
+    checks: () => outline().checks,
+    inputs: () => outline().inputs,
+    hasRemedies: (check) => outline().withRemedies.has(check),
+    label: (name) => outline().labels.get(name) ?? name,
 
     moved: () => tracked(() => book.moved()),
     movedAt: movedNames.get,
@@ -179,6 +204,31 @@ export function mirror(book: Book): Sheet {
     edit: (name, typed) => changing(name, () => book.edit(name, typed)),
     editTable: (name, rows) => changing(name, () => book.editTable(name, rows)),
     restore: (name) => changing(name, () => book.restore(name)),
+    typedOver: () =>
+      tracked(() => {
+        const { current, scenarios } = book.document()
+        const typed = scenarios.find((scenario) => scenario.id === current)?.typed ?? {}
+        const kindOf = (name: string) => (book.has(name) ? book.entry(name).kind : undefined)
+        const isOver = (name: string) => (kindOf(withoutRow(name)) ?? "input") !== "input"
+        const place = new Map(book.names().map((name, index) => [name, index]))
+        return Object.keys(typed)
+          .filter(isOver)
+          .sort((a, b) => (place.get(withoutRow(a)) ?? 0) - (place.get(withoutRow(b)) ?? 0))
+      }),
+    tryChange: (title, typed) => changingAll(() => book.tryChange(title, typed)),
+
+    undo: () => changingAll(() => book.undo()),
+    redo: () => changingAll(() => book.redo()),
+    history: () => tracked(() => book.history()),
+    copyAt: (step, title) => changingAll(() => book.copyAt(step, title)),
+    seal: (title) => changingAll(() => book.seal(title)),
+
+    ownEntries: () => tracked(() => book.ownEntries()),
+    addEntry: (draft) => changingAll(() => book.addEntry(draft)),
+    changeEntry: (name, draft) => changingAll(() => book.changeEntry(name, draft)),
+    renameEntry: (from, to) => changingAll(() => book.renameEntry(from, to)),
+    removeEntry: (name, evenIfUsed) => changingAll(() => book.removeEntry(name, { evenIfUsed })),
+    namesStartingWith: (prefix) => book.namesStartingWith(prefix),
 
     unitSystem: () => tracked(() => book.unitSystem),
     showIn: (system) => changingAll(() => book.showIn(system)),
@@ -209,15 +259,24 @@ export function mirror(book: Book): Sheet {
   }
 }
 
-function labelsOf(definition: Definition): ReadonlyMap<string, string> {
+/** What is read of the sections often. */
+function outlineOf(sections: readonly Section[]) {
   const labels = new Map<string, string>()
-  for (const entry of definition.sections.flatMap((section) => section.entries)) {
+  const checks: string[] = []
+  const inputs: string[] = []
+  const withRemedies = new Set<string>()
+  for (const entry of sections.flatMap((section) => section.entries)) {
     labels.set(entry.name, entry.label)
+    if (entry.kind === "input") inputs.push(entry.name)
+    if (entry.kind === "check") {
+      checks.push(entry.name)
+      if ((entry.remedies ?? []).length > 0) withRemedies.add(entry.name)
+    }
     if (entry.kind !== "table") continue
     for (const column of entry.columns)
       labels.set(`${entry.name}.${column.name}`, `${entry.label}: ${column.label}`)
   }
-  return labels
+  return { sections, labels, checks, inputs, withRemedies }
 }
 
 function byName(moved: readonly Moved[]): ReadonlyMap<string, readonly Moved[]> {

@@ -11,6 +11,8 @@ export const SCREENS = [
   "steps",
   "build-book",
   "compare",
+  "explore",
+  "changes",
 ] as const
 export type Screen = (typeof SCREENS)[number]
 
@@ -58,6 +60,9 @@ export interface Walk {
   /** What is to be shown in the drawings, if anything. */
   lit(): Lit | undefined
   light(lit: Lit | undefined): void
+  /** Where the name of a row goes whose "Use" is pressed; nothing while no formula is being written. */
+  pointing(): ((name: string) => void) | undefined
+  point(into: ((name: string) => void) | undefined): void
 }
 
 interface Step {
@@ -85,11 +90,23 @@ export function tableAndColumn(name: string): { readonly table: string; readonly
   return dot < 0 ? { table: name } : { table: name.slice(0, dot), column: name.slice(dot + 1) }
 }
 
+/** The column of a cell's name such as `prices.price.3`; any other name as it is. */
+export function withoutRow(name: string): string {
+  return name.replace(/^(\w+\.\w+)\.\d+$/, "$1")
+}
+
+/** The row in a cell's name, from 1. */
+export function rowIn(name: string): number | undefined {
+  const digits = /^\w+\.\w+\.(\d+)$/.exec(name)?.[1]
+  return digits === undefined ? undefined : Number(digits)
+}
+
 export function createWalk(has: (name: string) => boolean): Walk {
   const [step, setStep] = createSignal<Step>({ screen: readAddress(location.hash).screen, trail: [] })
   const [open, setOpen] = createStore<Record<string, boolean | undefined>>({})
   const [columns, setColumns] = createStore<Record<string, OpenColumn | undefined>>({})
   const [lit, setLit] = createSignal<Lit>()
+  const [pointing, setPointing] = createSignal<(name: string) => void>()
   const scrolled = new Map<Screen, number>()
 
   function reveal(name: string, row?: number): void {
@@ -141,6 +158,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
       for (const name of Object.keys(open)) setOpen(name, undefined)
       for (const name of Object.keys(columns)) setColumns(name, undefined)
       setLit(undefined)
+      setPointing(undefined)
       scrolled.clear()
       replace({ screen: step().screen, trail: [] })
     },
@@ -178,5 +196,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
     },
     lit,
     light: setLit,
+    pointing,
+    point: (into) => setPointing(() => into),
   }
 }

@@ -1,13 +1,27 @@
+import type { ScenarioView } from "@pegbook/engine"
 import { createEffect, createSignal, For, on, Show } from "solid-js"
 import { useSession, useSheet } from "../bridge/context.ts"
 import { en } from "../text/en.ts"
 import { TitleForm } from "./TitleForm.tsx"
 
-/** Which scenario is open; copies, renames and deletes it. */
+const LABELS = {
+  copy: en.scenario.copyTitle,
+  name: en.scenario.newTitle,
+  seal: en.seal.title,
+} as const
+
+const day = new Intl.DateTimeFormat("en", { dateStyle: "long" })
+
+/** A scenario's title, with a word where it is sealed. */
+export function scenarioTitle({ title, sealed }: ScenarioView): string {
+  return sealed ? en.seal.tag(title) : title
+}
+
+/** Which scenario is open; copies, seals, renames and deletes it. */
 export function ScenarioBox() {
   const sheet = useSheet()
   const session = useSession()
-  const [asking, setAsking] = createSignal<"copy" | "name">()
+  const [asking, setAsking] = createSignal<"copy" | "name" | "seal">()
   let chooser: HTMLSelectElement | undefined
 
   createEffect(
@@ -16,11 +30,17 @@ export function ScenarioBox() {
     }),
   )
 
+  function suggestion(what: keyof typeof LABELS): string {
+    if (what === "seal") return en.seal.suggestion(day.format(new Date()))
+    return what === "copy" ? en.scenario.suggestion(sheet.scenario().title) : sheet.scenario().title
+  }
+
   function answer(title: string): void {
     if (asking() === "copy") {
       const copy = sheet.saveCopy(title)
       session.say(en.scenario.saved(copy.title))
-    } else sheet.rename(sheet.scenario().id, title)
+    } else if (asking() === "seal") session.say(en.seal.sealed(sheet.seal(title).title))
+    else sheet.rename(sheet.scenario().id, title)
     setAsking(undefined)
     chooser?.focus()
   }
@@ -42,8 +62,11 @@ export function ScenarioBox() {
         aria-label={en.scenario.choose}
         onChange={(event) => sheet.switchTo(event.currentTarget.value)}
       >
-        <For each={sheet.scenarios()}>{(one) => <option value={one.id}>{one.title}</option>}</For>
+        <For each={sheet.scenarios()}>{(one) => <option value={one.id}>{scenarioTitle(one)}</option>}</For>
       </select>
+      <Show when={sheet.scenario().sealed}>
+        <p class="sealed-here">{en.seal.here}</p>
+      </Show>
       <Show
         when={asking()}
         fallback={
@@ -54,6 +77,11 @@ export function ScenarioBox() {
             <button type="button" class="small" onClick={() => setAsking("name")}>
               {en.scenario.rename}
             </button>
+            <Show when={!sheet.scenario().sealed}>
+              <button type="button" class="small" title={en.seal.says} onClick={() => setAsking("seal")}>
+                {en.seal.button}
+              </button>
+            </Show>
             <button
               type="button"
               class="small"
@@ -68,10 +96,9 @@ export function ScenarioBox() {
       >
         {(what) => (
           <TitleForm
-            label={what() === "copy" ? en.scenario.copyTitle : en.scenario.newTitle}
-            suggestion={
-              what() === "copy" ? en.scenario.suggestion(sheet.scenario().title) : sheet.scenario().title
-            }
+            label={LABELS[what()]}
+            says={what() === "seal" ? en.seal.says : undefined}
+            suggestion={suggestion(what())}
             answer={answer}
             cancel={() => setAsking(undefined)}
           />

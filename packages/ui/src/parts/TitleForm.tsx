@@ -6,6 +6,8 @@ const LONGEST = 200
 /** Asks for a title: of a scenario, or of a workbook. Escape leaves it as it was. */
 export function TitleForm(props: {
   readonly label: string
+  /** What comes of it, where that is not plain. */
+  readonly says?: string | undefined
   readonly suggestion: string
   readonly answer: (title: string) => void
   readonly cancel: () => void
@@ -25,6 +27,9 @@ export function TitleForm(props: {
         if (event.key === "Escape") props.cancel()
       }}
     >
+      <Show when={props.says}>
+        <p class="quiet">{props.says}</p>
+      </Show>
       <label for={id}>{props.label}</label>
       <input
         ref={(field) =>

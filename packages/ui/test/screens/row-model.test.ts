@@ -37,7 +37,7 @@ test("a figure that is overridden says so, and no longer claims its source", () 
   const model = rowModel(
     view({ changed: true, typed: "1 5/8 in", sources: [{ kind: "memory", title: "A memory" }] }),
   )
-  expect(model.changed).toEqual({ says: "Your own value.", putBack: "Put back 1 1/2 in" })
+  expect(model.changed).toEqual({ says: "Typed over.", putBack: "Put back 1 1/2 in" })
   expect(model.from).toBe("Your own")
   expect(model.memory).toBe(false)
 })

@@ -1,25 +1,61 @@
-import type { CheckView, Reading } from "@pegbook/engine"
-import { createMemo, createSignal, For, type JSX, Show } from "solid-js"
+import type { CheckView } from "@pegbook/engine"
+import { createEffect, createMemo, createSignal, For, type JSX, on, onCleanup, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
+import { ask } from "../../explore/ask.ts"
+import type { Stand } from "../../explore/asked.ts"
+import { Bars } from "../../explore/Bars.tsx"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
-import { ScenarioBox } from "../../parts/ScenarioBox.tsx"
+import { ScenarioBox, scenarioTitle } from "../../parts/ScenarioBox.tsx"
 import { en } from "../../text/en.ts"
-import { checkWords, firstPair, isSame } from "./compare-model.ts"
+import { checkLines, checkWords, firstPair, type Line, linesOf, rowLines } from "./compare-model.ts"
 
-/** Two scenarios side by side: what differs, in the order of the work, then how much does not. */
+/** Rows of one table that are listed; the rest are in the table itself. */
+const ROWS_LISTED = 40
+
+/** Scenarios side by side: what differs from the first of them, in the order of the work, then how much does not. */
 export default function Compare() {
   const sheet = useSheet()
-  const start = firstPair(sheet.scenarios(), sheet.scenario().id)
-  const [left, setLeft] = createSignal(start.left)
-  const [right, setRight] = createSignal(start.right)
-  const known = (id: string, otherwise: string) =>
-    sheet.scenarios().some((one) => one.id === id) ? id : otherwise
-  const pair = () => {
-    const first = firstPair(sheet.scenarios(), sheet.scenario().id)
-    return { left: known(left(), first.left), right: known(right(), first.right) }
+  const [wanted, setWanted] = createSignal<ReadonlySet<string>>(
+    new Set(firstPair(sheet.scenarios(), sheet.scenario().id)),
+  )
+  const [stands, setStands] = createSignal<readonly Stand[]>([])
+  const [refusal, setRefusal] = createSignal<string>()
+  const [working, setWorking] = createSignal(false)
+  const chosen = () => {
+    const ids = sheet.scenarios().map(({ id }) => id)
+    const known = ids.filter((id) => wanted().has(id))
+    return known.length > 0 || ids.length < 2 ? known : firstPair(sheet.scenarios(), sheet.scenario().id)
   }
-  const comparison = createMemo(() => sheet.compare(pair().left, pair().right))
+  let stop = () => {}
+
+  createEffect(
+    on([chosen, sheet.moved, sheet.unitSystem], ([ids]) => {
+      stop()
+      setRefusal(undefined)
+      if (ids.length < 2) {
+        setStands([])
+        setWorking(false)
+        return
+      }
+      const came: Stand[] = []
+      setWorking(true)
+      stop = ask(sheet, { kind: "compare", scenarios: ids }, (answer) => {
+        if (answer.kind === "compare") came.push(answer.stand)
+        else if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
+        if (answer.kind === "done") setStands(came)
+        if (answer.kind !== "compare") setWorking(false)
+      })
+    }),
+  )
+  onCleanup(() => stop())
+
+  function choose(id: string, on: boolean): void {
+    const next = new Set(chosen())
+    if (on) next.add(id)
+    else next.delete(id)
+    setWanted(next)
+  }
 
   return (
     <div class="compare">
@@ -33,122 +69,245 @@ export default function Compare() {
           </>
         }
       >
-        <div class="pair">
-          <Chooser label={en.compare.left} chosen={pair().left} choose={setLeft} />
-          <Chooser label={en.compare.right} chosen={pair().right} choose={setRight} />
-        </div>
-        <Show when={pair().left !== pair().right} fallback={<p>{en.compare.sameScenario}</p>}>
-          <Show when={isSame(comparison())}>
-            <p>{en.compare.noDifference}</p>
-          </Show>
-          <Differences title={en.compare.inputs} any={comparison().inputs.length > 0} by>
-            <For each={comparison().inputs}>
+        <fieldset class="sides-chosen">
+          <legend>{en.compare.choose}</legend>
+          <p class="quiet">{en.compare.chooseSays}</p>
+          <div class="choices">
+            <For each={sheet.scenarios()}>
               {(one) => (
-                <Line name={one.name} left={said(one.left)} right={said(one.right)} by={one.by ?? ""} />
+                <label class="choice">
+                  <input
+                    type="checkbox"
+                    checked={chosen().includes(one.id)}
+                    onChange={(event) => choose(one.id, event.currentTarget.checked)}
+                  />
+                  <span>{scenarioTitle(one)}</span>
+                </label>
               )}
             </For>
-          </Differences>
-          <Differences title={en.compare.checks} any={comparison().checks.length > 0}>
-            <For each={comparison().checks}>
-              {(one) => (
-                <Line
-                  name={one.name}
-                  left={<Verdict check={one.left} />}
-                  right={<Verdict check={one.right} />}
-                />
-              )}
-            </For>
-          </Differences>
-          <Differences title={en.compare.results} any={comparison().results.length > 0} by>
-            <For each={comparison().results}>
-              {(one) => (
-                <Line name={one.name} left={said(one.left)} right={said(one.right)} by={one.by ?? ""} />
-              )}
-            </For>
-          </Differences>
-          <Differences title={en.compare.tables} any={comparison().tables.length > 0}>
-            <For each={comparison().tables}>
-              {(one) => (
-                <Line name={one.name} left={en.compare.rows(one.left)} right={en.compare.rows(one.right)} />
-              )}
-            </For>
-          </Differences>
-          <p class="same" data-same={comparison().same}>
-            {en.compare.same(comparison().same)}
-          </p>
+          </div>
+        </fieldset>
+        <p role="status" class="quiet">
+          {working() ? en.compare.working : chosen().length < 2 ? en.compare.sameScenario : ""}
+        </p>
+        <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+        <Show when={stands().length > 1 && stands()} keyed>
+          {(sides) => <SideBySide sides={sides} />}
         </Show>
       </Show>
     </div>
+  )
+}
+
+function SideBySide(props: { readonly sides: readonly Stand[] }) {
+  const sheet = useSheet()
+  const names = () => sheet.names()
+  const inputs = createMemo(() => linesOf("inputs", props.sides, names()))
+  const all = createMemo(() => linesOf("results", props.sides, names()))
+  const isMoney = ({ name }: Line) => sheet.has(name) && sheet.entry(name).measure === "money"
+  const cost = createMemo(() => all().filter(isMoney))
+  const results = createMemo(() => all().filter((line) => !isMoney(line)))
+  const checks = createMemo(() => checkLines(props.sides, names()))
+  const tables = createMemo(() =>
+    names().flatMap((name) => {
+      const rows = props.sides.map((side) => side.tables[name])
+      if (rows.some((side) => side === undefined) || !sheet.has(name)) return []
+      const { columns } = sheet.table(name)
+      const lines = rowLines(
+        rows.map((side) => side ?? []),
+        {
+          labels: columns.map((column) => column.label.toLowerCase()),
+          texts: columns.map(({ measure }) => measure === "text"),
+        },
+      )
+      return lines.length === 0 ? [] : [{ name, lines }]
+    }),
+  )
+  const same = () =>
+    Math.min(...props.sides.flatMap(({ against }) => (against === undefined ? [] : [against.same])))
+  const nothing = () => inputs().length + all().length + checks().length + tables().length === 0
+
+  return (
+    <>
+      <Show when={nothing()}>
+        <p>{en.compare.noDifference}</p>
+      </Show>
+      <Differences title={en.compare.inputs} any={inputs().length > 0}>
+        <For each={inputs()}>{(line) => <TextLine line={line} />}</For>
+      </Differences>
+      <Differences title={en.compare.cost} any={cost().length > 0}>
+        <For each={cost()}>{(line) => <TextLine line={line} />}</For>
+      </Differences>
+      <ResultBars sides={props.sides} lines={[...cost(), ...results()]} />
+      <Differences title={en.compare.checks} any={checks().length > 0}>
+        <For each={checks()}>
+          {(line) => (
+            <Cells name={line.name}>
+              <For each={line.checks}>
+                {(check, side) => (
+                  <Side side={side()}>
+                    <Show when={check} fallback={en.row.noValue}>
+                      {(one) => <Verdict check={one()} />}
+                    </Show>
+                  </Side>
+                )}
+              </For>
+            </Cells>
+          )}
+        </For>
+      </Differences>
+      <Differences title={en.compare.results} any={results().length > 0}>
+        <For each={results()}>{(line) => <TextLine line={line} />}</For>
+      </Differences>
+      <Show when={tables().length > 0}>
+        <section class="differences">
+          <h2>{en.compare.lists}</h2>
+          <For each={tables()}>
+            {({ name, lines }) => (
+              <details class="list-differs" data-table={name}>
+                <summary>
+                  {sheet.label(name)} <span class="quiet">{en.compare.rows(lines.length)}</span>
+                </summary>
+                <Table>
+                  <For each={lines.slice(0, ROWS_LISTED)}>
+                    {(line) => (
+                      <tr>
+                        <th scope="row">{line.what}</th>
+                        <For each={line.cells}>
+                          {(text, side) => (
+                            <Side side={side()}>{text === "" ? en.compare.notThere : text}</Side>
+                          )}
+                        </For>
+                      </tr>
+                    )}
+                  </For>
+                </Table>
+                <p>
+                  <EntryLink name={name}>{sheet.label(name)}</EntryLink>{" "}
+                  <Show when={lines.length > ROWS_LISTED}>
+                    <span class="quiet">{en.compare.rowsMore(lines.length - ROWS_LISTED)}</span>
+                  </Show>
+                </p>
+              </details>
+            )}
+          </For>
+        </section>
+      </Show>
+      <p class="same" data-same={same()}>
+        {en.compare.same(same())}
+      </p>
+    </>
   )
 
   function Differences(part: {
     readonly title: string
     readonly any: boolean
-    readonly by?: boolean
     readonly children: JSX.Element
   }) {
     return (
       <Show when={part.any}>
         <section class="differences">
           <h2>{part.title}</h2>
-          <table classList={{ "with-by": part.by ?? false }}>
-            <thead>
-              <tr>
-                <th scope="col">{en.compare.what}</th>
-                <th scope="col">{comparison().left.title}</th>
-                <th scope="col">{comparison().right.title}</th>
-                <Show when={part.by}>
-                  <th scope="col">{en.compare.by}</th>
-                </Show>
-              </tr>
-            </thead>
-            <tbody>{part.children}</tbody>
-          </table>
+          <Table>{part.children}</Table>
         </section>
       </Show>
     )
   }
 
-  function Line(line: {
-    readonly name: string
-    readonly left: JSX.Element
-    readonly right: JSX.Element
-    readonly by?: string
-  }) {
+  function Table(table: { readonly children: JSX.Element }) {
+    return (
+      <table style={{ "--sides": String(props.sides.length) }}>
+        <thead>
+          <tr>
+            <th scope="col">{en.compare.what}</th>
+            <For each={props.sides}>{(side) => <th scope="col">{side.title}</th>}</For>
+          </tr>
+        </thead>
+        <tbody>{table.children}</tbody>
+      </table>
+    )
+  }
+
+  function TextLine(props: { readonly line: Line }) {
+    return (
+      <Cells name={props.line.name}>
+        <For each={props.line.cells}>
+          {(cell, side) => (
+            <Side side={side()}>
+              <span data-says>{cell.text}</span>
+              <Show when={cell.by}>{(by) => <span class="quiet by"> ({by()})</span>}</Show>
+            </Side>
+          )}
+        </For>
+      </Cells>
+    )
+  }
+
+  function Cells(line: { readonly name: string; readonly children: JSX.Element }) {
     return (
       <tr data-difference={line.name}>
         <th scope="row">
           <EntryLink name={line.name}>{sheet.label(line.name)}</EntryLink>
         </th>
-        <td data-side="left">{line.left}</td>
-        <td data-side="right">{line.right}</td>
-        <Show when={line.by !== undefined}>
-          <td data-side="by">{line.by}</td>
-        </Show>
+        {line.children}
       </tr>
+    )
+  }
+
+  /** One scenario's cell. Where there is no room for columns its title stands in it. */
+  function Side(cell: { readonly side: number; readonly children: JSX.Element }) {
+    return (
+      <td data-side={cell.side}>
+        <span class="side-title" aria-hidden="true">
+          {props.sides[cell.side]?.title}
+        </span>
+        {cell.children}
+      </td>
     )
   }
 }
 
-function Chooser(props: {
-  readonly label: string
-  readonly chosen: string
-  readonly choose: (id: string) => void
-}) {
+/** A chosen result of all scenarios, drawn as bars. */
+function ResultBars(props: { readonly sides: readonly Stand[]; readonly lines: readonly Line[] }) {
   const sheet = useSheet()
+  const [chosen, setChosen] = createSignal<string>()
+  const numbers = createMemo(() =>
+    props.lines
+      .map(({ name }) => name)
+      .filter((name) => props.sides.every((side) => side.numbers[name] !== undefined)),
+  )
+  const shown = () => {
+    const name = chosen()
+    return name !== undefined && numbers().includes(name) ? name : numbers()[0]
+  }
   return (
-    <label class="chooser">
-      <span class="block-caption">{props.label}</span>
-      <select class="field" onChange={(event) => props.choose(event.currentTarget.value)}>
-        <For each={sheet.scenarios()}>
-          {(one) => (
-            <option value={one.id} selected={one.id === props.chosen}>
-              {one.title}
-            </option>
-          )}
-        </For>
-      </select>
-    </label>
+    <Show when={shown()}>
+      {(name) => (
+        <section class="differences">
+          <h2>{en.compare.bars}</h2>
+          <label class="chooser">
+            <span class="block-caption">{en.compare.barsFor}</span>
+            <select class="field" onChange={(event) => setChosen(event.currentTarget.value)}>
+              <For each={numbers()}>
+                {(one) => (
+                  <option value={one} selected={one === name()}>
+                    {sheet.label(one)}
+                  </option>
+                )}
+              </For>
+            </select>
+          </label>
+          <Bars
+            label={en.compare.barsSay(sheet.label(name()))}
+            bars={props.sides.map((side) => ({
+              title: side.title,
+              text: side.numbers[name()]?.text ?? "",
+              value: side.numbers[name()]?.value ?? 0,
+            }))}
+          />
+        </section>
+      )}
+    </Show>
   )
 }
 
@@ -161,8 +320,4 @@ function Verdict(props: { readonly check: CheckView }) {
       <span class="quiet verdict-rest">{checkWords(props.check)}</span>
     </>
   )
-}
-
-function said(reading: Reading | null): string {
-  return reading?.text ?? en.row.blank
 }

@@ -1,18 +1,69 @@
-import type { CheckView, Reading } from "@pegbook/engine"
-import { For, Show } from "solid-js"
+import type { EntryView } from "@pegbook/engine"
+import { For, lazy, Show, Suspense } from "solid-js"
+import { useSheet } from "../../bridge/context.ts"
 import { Mark } from "../../parts/Mark.tsx"
 import { en } from "../../text/en.ts"
 import { Part } from "./Part.tsx"
 
-/** The verdict with the numbers behind it, and what could be changed. */
-export function CheckDetail(props: { readonly check: CheckView; readonly reading: Reading | undefined }) {
+const Remedies = lazy(() => import("./Remedies.tsx"))
+
+/** The verdict in words and with the numbers behind it, who has the last word, and what could be changed. */
+export function CheckDetail(props: {
+  readonly view: EntryView
+  readonly check: NonNullable<EntryView["check"]>
+}) {
+  const sheet = useSheet()
+  const isHeld = () => ["passes", "near", "fails"].includes(props.check.verdict)
   return (
     <>
-      <dl class="facts facts-check">
-        <dt>{en.detail.verdict}</dt>
-        <dd class={`verdict verdict-${props.check.verdict}`}>
+      <div class="verdict-says">
+        <p class={`verdict verdict-${props.check.verdict}`}>
           <Mark verdict={props.check.verdict} /> {en.verdicts[props.check.verdict]}
-        </dd>
+        </p>
+        <Show when={props.check.verdict === "outside_table"}>
+          <p>{en.verdict.outside}</p>
+        </Show>
+        <Show when={isHeld() && props.check.demand}>
+          {(demand) => (
+            <p>
+              {en.verdict.says(
+                props.check.verdict,
+                props.view.label.replace(/\?$/, ""),
+                demand().text,
+                props.check.limit?.text ?? en.row.noValue,
+                props.check.sense,
+              )}{" "}
+              <Show when={props.view.reading}>
+                {(ratio) => <span class="quiet">{en.verdict.howNear(ratio().text)}</span>}
+              </Show>
+            </p>
+          )}
+        </Show>
+        <Show when={props.view.cautions.length > 0}>
+          <ul class="cautions">
+            <For each={props.view.cautions}>{(caution) => <li>{caution}</li>}</For>
+            <li>{en.verdict.defer}</li>
+          </ul>
+        </Show>
+      </div>
+      <Show when={props.check.advice.length > 0}>
+        <Part title={en.detail.advice}>
+          <ul class="advice">
+            <For each={props.check.advice}>{(advice) => <li>{advice}</li>}</For>
+          </ul>
+        </Part>
+      </Show>
+      <Show
+        when={
+          sheet.hasRemedies(props.view.name) &&
+          (props.check.verdict === "fails" || props.check.verdict === "outside_table")
+        }
+      >
+        <Suspense>
+          <Remedies check={props.view.name} />
+        </Suspense>
+      </Show>
+      <dl class="facts facts-check">
         <dt>{en.detail.demand}</dt>
         <dd>{props.check.demand?.text ?? en.row.noValue}</dd>
         <dt>{en.detail.limit}</dt>
@@ -24,15 +75,8 @@ export function CheckDetail(props: { readonly check: CheckView; readonly reading
           </span>
         </dd>
         <dt>{en.detail.ratio}</dt>
-        <dd>{props.reading?.text ?? en.row.noValue}</dd>
+        <dd>{props.view.reading?.text ?? en.row.noValue}</dd>
       </dl>
-      <Show when={props.check.advice.length > 0}>
-        <Part title={en.detail.advice}>
-          <ul class="advice">
-            <For each={props.check.advice}>{(advice) => <li>{advice}</li>}</For>
-          </ul>
-        </Part>
-      </Show>
     </>
   )
 }

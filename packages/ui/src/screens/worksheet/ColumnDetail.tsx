@@ -6,6 +6,8 @@ import { SourceList } from "../../parts/SourceList.tsx"
 import { en } from "../../text/en.ts"
 import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
 import { Part } from "./Part.tsx"
+import { TypeOver } from "./TypeOver.tsx"
+import { UseButton } from "./UseButton.tsx"
 
 /** One column of a table: its formula, and how the chosen row was worked out. */
 export function ColumnDetail(props: {
@@ -29,6 +31,7 @@ export function ColumnDetail(props: {
         <h3 tabindex={-1} data-open>
           {view().label} <span class="kind">{en.kinds[view().kind]}</span>
         </h3>
+        <UseButton name={name()} />
         <button type="button" class="plain" onClick={() => props.close()}>
           {en.table.backToTable}
         </button>
@@ -63,6 +66,16 @@ export function ColumnDetail(props: {
             {en.table.nextRow}
           </button>
         </div>
+      </Show>
+      <Show when={view().kind === "figure" && view().formula === undefined && props.rowCount > 0}>
+        <TypeOver
+          name={`${name()}.${props.row}`}
+          label={en.over.cellLabel(view().label, props.row)}
+          text={reading()?.text ?? ""}
+          measure={view().measure}
+          over={view().overrides?.find((one) => one.row === props.row)}
+          title={en.over.original}
+        />
       </Show>
       <ShowDrawn name={props.table} row={props.row} />
       <Show when={view().problems.length > 0}>

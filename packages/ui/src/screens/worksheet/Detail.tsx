@@ -1,6 +1,5 @@
 import { For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
-import { Field } from "../../parts/Field.tsx"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
@@ -11,6 +10,7 @@ import { Part } from "./Part.tsx"
 import { fieldText, isField } from "./row-model.ts"
 import { SolverDetail } from "./SolverDetail.tsx"
 import { TableDetail } from "./TableDetail.tsx"
+import { TypeOver } from "./TypeOver.tsx"
 
 /** All that is known of an entry, for whoever asks why. */
 export function Detail(props: { readonly name: string }) {
@@ -25,7 +25,7 @@ export function Detail(props: { readonly name: string }) {
           <ProblemList problems={view().problems} />
         </Part>
       </Show>
-      <Show when={view().check}>{(check) => <CheckDetail check={check()} reading={view().reading} />}</Show>
+      <Show when={view().check}>{(check) => <CheckDetail view={view()} check={check()} />}</Show>
       <Show when={view().report}>
         {(report) => <SolverDetail report={report()} reached={view().reached} />}
       </Show>
@@ -38,7 +38,7 @@ export function Detail(props: { readonly name: string }) {
         title={view().shape === "table" ? en.detail.howManyRows : en.detail.formula}
       />
       <Leaning name={props.name} />
-      <Show when={view().cautions.length > 0}>
+      <Show when={view().check === undefined && view().cautions.length > 0}>
         <Part title={en.detail.cautions}>
           <ul class="cautions">
             <For each={view().cautions}>{(caution) => <li>{caution}</li>}</For>
@@ -107,16 +107,17 @@ function Given(props: { readonly name: string }) {
         <dl class="facts">
           <dt>{en.detail.published}</dt>
           <dd>{view().original}</dd>
-          <dt>{en.detail.ownValueSays}</dt>
-          <dd>
-            <Field
-              label={en.detail.ownValue(view().label)}
-              text={fieldText(view())}
-              measure={view().measure}
-              commit={(typed) => sheet.edit(props.name, typed)}
-            />
-          </dd>
         </dl>
+      </Show>
+      <Show when={view().shape === "one" && (view().kind === "figure" || view().kind === "formula")}>
+        <TypeOver
+          name={props.name}
+          label={en.over.label(view().label)}
+          text={view().kind === "figure" || view().changed ? fieldText(view()) : ""}
+          measure={view().measure}
+          over={view().overrides?.[0]}
+          title={view().kind === "figure" ? en.over.original : en.over.originalNow}
+        />
       </Show>
     </>
   )

@@ -6,6 +6,7 @@ import { Mark } from "../../parts/Mark.tsx"
 import { en } from "../../text/en.ts"
 import { Detail } from "./Detail.tsx"
 import { fieldText, isField, rowModel, wasText } from "./row-model.ts"
+import { UseButton } from "./UseButton.tsx"
 
 /** One entry of the sheet: one line, and its details while it is open. */
 export function Row(props: { readonly name: string }) {
@@ -46,6 +47,7 @@ export function Row(props: { readonly name: string }) {
           <span class="kind" title={en.kindSays[view().kind]}>
             {model().kind}
           </span>
+          <UseButton name={props.name} />
         </div>
 
         <div class="row-value">

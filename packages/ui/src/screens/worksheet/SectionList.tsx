@@ -2,12 +2,22 @@ import { For } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { en } from "../../text/en.ts"
 
+/** What the engine calls the section of the user's own entries. */
+export const OWN_SECTION = "own"
+
 /** The sections in the order of the work, each a jump. */
 export function SectionList(props: { readonly onJump?: () => void }) {
   const sheet = useSheet()
+  const ofTemplate = sheet.definition.sections.map(({ id, title, entries }) => ({
+    id,
+    title,
+    count: () => entries.length,
+  }))
+  const own = { id: OWN_SECTION, title: en.own.title, count: () => sheet.ownEntries().length }
+  const places = () => [...ofTemplate, own]
   return (
     <ol class="section-list">
-      <For each={sheet.definition.sections}>
+      <For each={places()}>
         {(section) => (
           <li>
             <a
@@ -22,7 +32,7 @@ export function SectionList(props: { readonly onJump?: () => void }) {
               }}
             >
               {section.title}
-              <span class="quiet"> {en.entries(section.entries.length)}</span>
+              <span class="quiet"> {en.entries(section.count())}</span>
             </a>
           </li>
         )}

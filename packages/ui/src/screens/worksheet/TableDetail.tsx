@@ -132,6 +132,7 @@ function ReadTable(props: { readonly name: string }) {
     const bare = () => cell.name.slice(cell.table.length + 1)
     const text = () => sheet.entry(cell.name).readings?.[cell.row - 1]?.text ?? en.row.noValue
     const was = () => sheet.movedAt(cell.name).find((one) => one.row === cell.row)
+    const over = () => sheet.entry(cell.name).overrides?.find((one) => one.row === cell.row)
     const isOpen = () => {
       const open = walk.columnOpen(cell.table)
       return open?.column === bare() && open.row === cell.row
@@ -148,6 +149,17 @@ function ReadTable(props: { readonly name: string }) {
           onClick={() => walk.openColumn(cell.table, bare(), cell.row)}
         >
           <span data-value={text()}>{text()}</span>
+          <Show when={over()}>
+            {(typed) => (
+              <>
+                {" "}
+                <span class="tag tag-own" aria-hidden="true">
+                  {en.over.mark}
+                </span>
+                <span class="hidden-text">{en.over.inTable(typed().original?.text ?? en.row.noValue)}</span>
+              </>
+            )}
+          </Show>
           <Show when={was()}>
             {(moved) => (
               <span class="was">

@@ -8,7 +8,7 @@ import { Mark } from "../../parts/Mark.tsx"
 import { ScenarioBox } from "../../parts/ScenarioBox.tsx"
 import type { Look } from "../../storage/preferences.ts"
 import { en } from "../../text/en.ts"
-import { standings } from "./standing.ts"
+import { nearestToLimit, standings } from "./standing.ts"
 
 const LOOKS: readonly Look[] = ["device", "light", "dark"]
 const SYSTEMS: readonly UnitSystem[] = ["us", "metric"]
@@ -105,8 +105,9 @@ export function TitleBlock() {
 /** How many checks stand how, each a way to the first of them; and what is still blank. */
 function Checks() {
   const sheet = useSheet()
-  const standing = createMemo(() => standings(sheet.checks.map(sheet.entry)))
-  const blank = createMemo(() => sheet.inputs.filter((name) => sheet.entry(name).state === "needs_entry"))
+  const standing = createMemo(() => standings(sheet.checks().map(sheet.entry)))
+  const nearest = createMemo(() => nearestToLimit(sheet.checks().filter(sheet.hasRemedies).map(sheet.entry)))
+  const blank = createMemo(() => sheet.inputs().filter((name) => sheet.entry(name).state === "needs_entry"))
   return (
     <>
       <Show when={standing().length > 0} fallback={<p class="quiet">{en.noChecks}</p>}>
@@ -126,6 +127,16 @@ function Checks() {
             )}
           </For>
         </ul>
+      </Show>
+      <Show when={nearest()}>
+        {(view) => (
+          <p>
+            {en.verdict.nearest}{" "}
+            <EntryLink name={view().name}>
+              {view().label} {view().reading?.text}
+            </EntryLink>
+          </p>
+        )}
       </Show>
       <Show when={blank()[0]}>
         {(first) => (

@@ -1,4 +1,4 @@
-import { For, Show } from "solid-js"
+import { For, lazy, Show, Suspense } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Guide } from "../../parts/Guide.tsx"
 import { en } from "../../text/en.ts"
@@ -6,6 +6,8 @@ import { Row } from "./Row.tsx"
 import { SectionList } from "./SectionList.tsx"
 import { stepRow } from "./step-row.ts"
 import { TitleBlock } from "./TitleBlock.tsx"
+
+const OwnSection = lazy(() => import("./own/OwnSection.tsx"))
 
 /** All entries in the order of the work, set out as a calculation sheet. */
 export function Worksheet() {
@@ -42,6 +44,9 @@ export function Worksheet() {
             </section>
           )}
         </For>
+        <Suspense>
+          <OwnSection />
+        </Suspense>
         <Show when={sheet.definition.cautions.length > 0}>
           <section class="section" aria-labelledby="all-cautions">
             <header class="section-head">

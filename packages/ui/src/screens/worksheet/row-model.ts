@@ -26,7 +26,7 @@ export function fieldText(view: EntryView): string {
 }
 
 export function rowModel(view: EntryView): RowModel {
-  const overridden = view.changed && view.kind === "figure"
+  const overridden = view.changed && (view.kind === "figure" || view.kind === "formula")
   const model = {
     kind: en.kinds[view.kind],
     value: valueText(view),
@@ -41,14 +41,17 @@ export function rowModel(view: EntryView): RowModel {
     memory: !overridden && view.sources.some(isFromMemory),
   }
   if (!view.changed) return model
-  const original = view.original ?? ""
   return {
     ...model,
-    changed: {
-      says: overridden ? en.row.overridden : en.row.changed,
-      putBack: original === "" ? en.row.putBackBlank : en.row.putBack(original),
-    },
+    changed: { says: overridden ? en.row.overridden : en.row.changed, putBack: putBackText(view) },
   }
+}
+
+function putBackText(view: EntryView): string {
+  if (view.shape === "table") return en.row.putBackAll
+  if (view.kind === "formula") return en.row.putBack(view.overrides?.[0]?.original?.text ?? en.row.noValue)
+  const original = view.original ?? ""
+  return original === "" ? en.row.putBackBlank : en.row.putBack(original)
 }
 
 export function isFromMemory(source: Source): boolean {
@@ -67,6 +70,9 @@ function howText(view: EntryView): RowModel["how"] {
     const yours = view.accepts === undefined ? en.row.yours : en.row.accepts(view.accepts)
     return words(view.blank === undefined ? yours : en.row.orBlank(yours, view.blank))
   }
+  const [over] = view.overrides ?? []
+  if (view.kind === "formula" && over !== undefined)
+    return words(en.over.how(over.original?.text ?? en.row.noValue))
   if (view.report !== undefined) return words(view.report.method)
   if (view.formula !== undefined) return { text: view.formula, formula: true }
   if (view.kind === "figure") return words(en.row.asGiven)

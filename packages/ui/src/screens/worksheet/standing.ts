@@ -23,3 +23,11 @@ export function standings(checks: readonly EntryView[]): readonly Standing[] {
     names: checks.filter((view) => view.check?.verdict === verdict).map((view) => view.name),
   })).filter((standing) => standing.names.length > 0)
 }
+
+/** The check whose ratio is the greatest: what gives first, or has given. */
+export function nearestToLimit(checks: readonly EntryView[]): EntryView | undefined {
+  return checks.reduce<EntryView | undefined>((most, view) => {
+    const ratio = view.check?.ratio
+    return ratio !== undefined && ratio > (most?.check?.ratio ?? 0) ? view : most
+  }, undefined)
+}

@@ -1,0 +1,27 @@
+import type { Sheet } from "../bridge/sheet.ts"
+import { en } from "../text/en.ts"
+import type { Answer, Question } from "./asked.ts"
+
+/**
+ * Asks about the workbook as it stands now, beside the page. Each part of the answer is handed on as it comes; returns
+ * what stops it.
+ */
+export function ask(sheet: Sheet, question: Question, onAnswer: (answer: Answer) => void): () => void {
+  const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" })
+  const end = (last: Answer) => {
+    worker.terminate()
+    onAnswer(last)
+  }
+  worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
+    if (data.kind === "done" || data.kind === "refused") end(data)
+    else onAnswer(data)
+  })
+  worker.addEventListener("error", (event) => {
+    event.preventDefault()
+    end({ kind: "refused", says: en.explore.broke, next: en.explore.brokeNext })
+  })
+  // What was done before has no part in it, and may be long.
+  const document = { ...sheet.document(), history: { past: [], future: [] } }
+  worker.postMessage({ template: sheet.definition.id, document, question })
+  return () => worker.terminate()
+}

@@ -1,0 +1,75 @@
+import type {
+  BookDocument,
+  CheckView,
+  Comparison,
+  MeasureId,
+  OwnEntry,
+  RemedyView,
+  SweepRow,
+} from "@pegbook/engine"
+
+/** A question that takes many recalculations, and is worked out beside the page. */
+export type Question =
+  | { readonly kind: "remedies"; readonly check: string }
+  | {
+      readonly kind: "sweep"
+      readonly inputs: readonly SweptRange[]
+      /** Names of entries to read. */
+      readonly results: readonly string[]
+    }
+  | {
+      readonly kind: "seek"
+      readonly input: string
+      readonly toward: "largest" | "smallest"
+      /** The ends of the search; empty: the input's own limits. */
+      readonly least: string
+      readonly most: string
+      readonly step: string
+    }
+  /** What an own entry would come to; in place of one that there is, where it is to be changed. */
+  | { readonly kind: "draft"; readonly draft: OwnEntry; readonly replacing?: string }
+  /** Each of the others is held against the first. */
+  | { readonly kind: "compare"; readonly scenarios: readonly string[] }
+
+/** An input, and the values to try: a range, or texts. */
+export type SweptRange =
+  | { readonly name: string; readonly from: string; readonly to: string; readonly step: string }
+  | { readonly name: string; readonly values: readonly string[] }
+
+/** A question about one workbook. */
+export interface Asked {
+  /** The template's id. */
+  readonly template: string
+  readonly document: BookDocument
+  readonly question: Question
+}
+
+/** One scenario, as it stands. */
+export interface Stand {
+  readonly id: string
+  readonly title: string
+  /** Against the first scenario that was asked for; absent for that one itself. */
+  readonly against?: Comparison
+  /** The rows of each table, as texts, in the order of its columns. */
+  readonly tables: Readonly<Record<string, readonly (readonly string[])[]>>
+  readonly checks: Readonly<Record<string, CheckView>>
+  /** Entries that hold a number: as shown, and for drawing a bar of it. */
+  readonly numbers: Readonly<Record<string, { readonly text: string; readonly value: number }>>
+}
+
+/** One part of an answer; the last of each kind of question says so by `done`. */
+export type Answer =
+  | { readonly kind: "remedies"; readonly remedies: readonly RemedyView[] }
+  | { readonly kind: "sweep"; readonly row: SweepRow; readonly index: number; readonly of: number }
+  | {
+      readonly kind: "seek"
+      readonly typed?: string
+      readonly text?: string
+      readonly binds: readonly string[]
+      readonly tried: number
+    }
+  | { readonly kind: "compare"; readonly stand: Stand; readonly of: number }
+  | { readonly kind: "draft"; readonly measure: MeasureId; readonly text: string }
+  /** What was asked cannot be worked out; in words. */
+  | { readonly kind: "refused"; readonly says: string; readonly next: string }
+  | { readonly kind: "done" }

@@ -1,0 +1,16 @@
+import { en } from "../../text/en.ts"
+import { Edge } from "./Edge.tsx"
+import { Span } from "./Span.tsx"
+import "./explore.css"
+
+/** What would come of other values: many of them at once, and how far one can go. */
+export default function Explore() {
+  return (
+    <div class="explore">
+      <h1>{en.explore.title}</h1>
+      <p>{en.explore.says}</p>
+      <Span />
+      <Edge />
+    </div>
+  )
+}

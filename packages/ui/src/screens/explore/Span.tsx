@@ -1,0 +1,274 @@
+import type { SweepRow } from "@pegbook/engine"
+import { createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
+import { createStore } from "solid-js/store"
+import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
+import { ask } from "../../explore/ask.ts"
+import { EntryLink } from "../../parts/EntryLink.tsx"
+import { en } from "../../text/en.ts"
+import { firstResult, type RangeFields, rangeOf, seriesOf, triableInputs } from "./explore-model.ts"
+import { LineChart } from "./LineChart.tsx"
+import { RangeForm } from "./RangeForm.tsx"
+
+/** Rows of the table that are drawn; the chart has all. */
+const ROWS_DRAWN = 200
+const MOST_RESULTS = 4
+
+const NONE: RangeFields = { name: "", from: "", to: "", step: "", chosen: [] }
+
+/** What was asked when the rows were made; the form may have been changed since. */
+interface Asked {
+  readonly inputs: readonly string[]
+  readonly results: readonly string[]
+}
+
+/** Tries one input, or two together, over many values. */
+export function Span() {
+  const sheet = useSheet()
+  const session = useSession()
+  const walk = useWalk()
+  const id = createUniqueId()
+  const inputs = createMemo(() => triableInputs(sheet))
+  const start = inputs()[0] ?? ""
+  const [first, setFirst] = createStore<RangeFields>({
+    ...NONE,
+    name: start,
+    from: start === "" ? "" : (sheet.entry(start).reading?.text ?? ""),
+  })
+  const [second, setSecond] = createStore<RangeFields>({ ...NONE })
+  const [picked, setPicked] = createSignal<readonly string[]>([])
+  const [rows, setRows] = createStore<SweepRow[]>([])
+  const [asked, setAsked] = createSignal<Asked>()
+  const [of, setOf] = createSignal(0)
+  const [state, setState] = createSignal<"idle" | "working" | "stopped">("idle")
+  const [refusal, setRefusal] = createSignal<string>()
+  let stop = () => {}
+  onCleanup(() => stop())
+
+  const results = () => {
+    if (picked().length > 0) return picked()
+    const found = first.name === "" ? undefined : firstResult(first.name, sheet)
+    return found === undefined ? [] : [found]
+  }
+  const readable = createMemo(() =>
+    sheet
+      .sections()
+      .map(({ title, entries }) => ({
+        title,
+        names: entries
+          .filter(({ kind }) => kind === "formula" || kind === "check")
+          .map(({ name }) => name)
+          .filter((name) => sheet.entry(name).shape === "one"),
+      }))
+      .filter(({ names }) => names.length > 0),
+  )
+
+  function run(event: Event): void {
+    event.preventDefault()
+    stop()
+    const used = [first, second].filter(({ name }) => name !== "")
+    setAsked({ inputs: used.map(({ name }) => name), results: results() })
+    setRows([])
+    setOf(0)
+    setRefusal(undefined)
+    setState("working")
+    const ranges = used.map((fields) => rangeOf({ ...fields }, sheet.entry(fields.name)))
+    const plain = ranges.map((range) => ("values" in range ? { ...range, values: [...range.values] } : range))
+    stop = ask(sheet, { kind: "sweep", inputs: plain, results: [...results()] }, (answer) => {
+      if (answer.kind === "sweep") {
+        setRows(rows.length, answer.row)
+        setOf(answer.of)
+      } else {
+        if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
+        setState("idle")
+      }
+    })
+  }
+
+  function halt(): void {
+    stop()
+    setState("stopped")
+  }
+
+  const saysOf = (row: SweepRow) =>
+    row.typed.map((text, place) => `${sheet.label(asked()?.inputs[place] ?? "")} ${text}`).join(", ")
+
+  function take(row: SweepRow): void {
+    const names = asked()?.inputs ?? []
+    const texts = Object.fromEntries(row.typed.map((text, place) => [names[place] ?? "", text]))
+    if (!sheet.tryChange(saysOf(row), texts).accepted) return
+    session.say(en.verdict.tried(sheet.scenario().title))
+    walk.show("worksheet")
+  }
+
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>{en.explore.span}</h2>
+      <p class="quiet">{en.explore.spanSays}</p>
+      <form class="explore-form" onSubmit={run}>
+        <RangeForm
+          label={en.explore.input}
+          inputs={inputs()}
+          fields={first}
+          set={(change) => setFirst(change)}
+        />
+        <RangeForm
+          label={en.explore.second}
+          inputs={inputs().filter((name) => name !== first.name)}
+          fields={second}
+          optional
+          set={(change) => setSecond(change)}
+        />
+        <div class="range-form">
+          <label for={`${id}-result`}>{en.explore.result}</label>
+          <select
+            id={`${id}-result`}
+            class="field"
+            disabled={results().length >= MOST_RESULTS}
+            onChange={(event) => {
+              const name = event.currentTarget.value
+              if (name !== "") setPicked([...new Set([...picked(), name])])
+              event.currentTarget.value = ""
+            }}
+          >
+            <option value="">{en.field.choose}</option>
+            <For each={readable()}>
+              {(group) => (
+                <optgroup label={group.title}>
+                  <For each={group.names}>{(name) => <option value={name}>{sheet.label(name)}</option>}</For>
+                </optgroup>
+              )}
+            </For>
+          </select>
+          <ul class="picked" aria-label={en.explore.results}>
+            <For each={results()}>
+              {(name) => (
+                <li>
+                  {sheet.label(name)}{" "}
+                  <Show when={picked().includes(name)}>
+                    <button
+                      type="button"
+                      class="plain"
+                      onClick={() => setPicked(picked().filter((one) => one !== name))}
+                    >
+                      {en.explore.leaveOut}
+                      <span class="hidden-text">: {sheet.label(name)}</span>
+                    </button>
+                  </Show>
+                </li>
+              )}
+            </For>
+          </ul>
+        </div>
+        <p class="actions">
+          <button type="submit" class="small main-action" disabled={state() === "working"}>
+            {en.explore.run}
+          </button>
+          <Show when={state() === "working"}>
+            <button type="button" class="small" onClick={halt}>
+              {en.explore.cancel}
+            </button>
+          </Show>
+        </p>
+      </form>
+      <Show when={state() === "working"}>
+        <progress max={of() || 1} value={rows.length} aria-label={en.explore.run} />
+      </Show>
+      <p role="status" data-progress>
+        {state() === "working"
+          ? of() === 0
+            ? en.explore.workingFirst
+            : en.explore.working(rows.length, of())
+          : state() === "stopped"
+            ? en.explore.stopped
+            : ""}
+      </p>
+      <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+      <Show when={rows.length > 0 && asked()}>
+        {(about) => (
+          <>
+            <For each={about().results}>
+              {(name, place) => (
+                <Show when={seriesOf(rows, place()).length > 0}>
+                  <h3>{en.explore.chart(sheet.label(name), sheet.label(about().inputs[0] ?? ""))}</h3>
+                  <LineChart
+                    says={en.explore.chartSays(
+                      sheet.label(name),
+                      sheet.label(about().inputs[0] ?? ""),
+                      rows.length,
+                    )}
+                    series={seriesOf(rows, place())}
+                  />
+                </Show>
+              )}
+            </For>
+            <h3>{en.explore.table}</h3>
+            <section class="table-scroll" tabindex={0} aria-label={en.table.scroll(en.explore.table)}>
+              <table class="rows tried">
+                <thead>
+                  <tr>
+                    <For each={[...about().inputs, ...about().results]}>
+                      {(name) => <th scope="col">{sheet.label(name)}</th>}
+                    </For>
+                    <th scope="col">{en.block.checks}</th>
+                    <td />
+                  </tr>
+                </thead>
+                <tbody>
+                  <For each={rows.slice(0, ROWS_DRAWN)}>
+                    {(row) => (
+                      <tr data-tried>
+                        <For each={row.typed}>{(text) => <th scope="row">{text}</th>}</For>
+                        <For each={row.values}>{(value) => <td>{value?.text ?? en.row.noValue}</td>}</For>
+                        <td class="tried-checks">
+                          <Outcome row={row} />
+                        </td>
+                        <td>
+                          <Show when={row.problem === undefined}>
+                            <button
+                              type="button"
+                              class="small"
+                              aria-label={en.explore.takeSays(saysOf(row))}
+                              onClick={() => take(row)}
+                            >
+                              {en.explore.take}
+                            </button>
+                          </Show>
+                        </td>
+                      </tr>
+                    )}
+                  </For>
+                </tbody>
+              </table>
+            </section>
+            <Show when={rows.length > ROWS_DRAWN}>
+              <p class="quiet">{en.compare.rowsMore(rows.length - ROWS_DRAWN)}</p>
+            </Show>
+          </>
+        )}
+      </Show>
+    </section>
+  )
+}
+
+/** Which checks do not pass, each a way to it. */
+function Outcome(props: { readonly row: SweepRow }) {
+  const sheet = useSheet()
+  return (
+    <Show when={props.row.problem === undefined} fallback={en.explore.refusedRow}>
+      <Show when={props.row.failing.length > 0} fallback={<span>{en.explore.passes}</span>}>
+        <details>
+          <summary>{en.explore.fails(props.row.failing.length)}</summary>
+          <ul>
+            <For each={props.row.failing}>
+              {(name) => (
+                <li>
+                  <EntryLink name={name}>{sheet.label(name)}</EntryLink>
+                </li>
+              )}
+            </For>
+          </ul>
+        </details>
+      </Show>
+    </Show>
+  )
+}

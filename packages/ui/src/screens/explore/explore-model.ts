@@ -1,0 +1,76 @@
+import type { EntryView, SweepRow } from "@pegbook/engine"
+import type { Sheet } from "../../bridge/sheet.ts"
+import type { SweptRange } from "../../explore/asked.ts"
+import { en } from "../../text/en.ts"
+
+/** What is typed of one input whose values are to be tried. */
+export interface RangeFields {
+  readonly name: string
+  readonly from: string
+  readonly to: string
+  readonly step: string
+  /** Of an input with choices: those to try. */
+  readonly chosen: readonly string[]
+}
+
+/** The choices of an input that has some; nothing for one that is typed. */
+export function choicesOf(view: EntryView): readonly string[] | undefined {
+  return view.measure === "yes_no" ? [en.field.yes, en.field.no] : view.choices
+}
+
+/** Inputs of which values can be tried: one value each, a number or a choice. */
+export function triableInputs(sheet: Pick<Sheet, "inputs" | "entry">): readonly string[] {
+  return sheet.inputs().filter((name) => {
+    const view = sheet.entry(name)
+    return view.shape === "one" && (view.measure !== "text" || view.choices !== undefined)
+  })
+}
+
+/** Whether an input can be stepped through: a number. */
+export function isSteppable(view: EntryView): boolean {
+  return choicesOf(view) === undefined && view.measure !== "text"
+}
+
+/** What is asked of the worker for what was typed. */
+export function rangeOf(fields: RangeFields, view: EntryView): SweptRange {
+  const { name, from, to, step, chosen } = fields
+  return choicesOf(view) === undefined ? { name, from, to, step } : { name, values: chosen }
+}
+
+/** A number that leans on an input, for a start: the first in the order of what leans on what. */
+export function firstResult(input: string, sheet: Pick<Sheet, "leanedOnBy" | "entry">): string | undefined {
+  const seen = new Set([input])
+  for (const name of seen) {
+    for (const above of sheet.leanedOnBy(name)) {
+      const { kind, shape, reading } = sheet.entry(above)
+      if (kind === "formula" && shape === "one" && typeof reading?.value === "number") return above
+      seen.add(above)
+    }
+  }
+  return undefined
+}
+
+/** One line of a chart: the values of one result, for one value of the second input where there are two. */
+export interface Series {
+  readonly title: string
+  readonly points: readonly {
+    readonly x: string
+    readonly y: number
+    readonly text: string
+    readonly passes: boolean
+  }[]
+}
+
+/** The lines for one of the results that were read; texts and what has no value have no point. */
+export function seriesOf(rows: readonly SweepRow[], result: number): readonly Series[] {
+  const lines = new Map<string, Series["points"][number][]>()
+  for (const { typed, values, failing } of rows) {
+    const reading = values[result]
+    if (typeof reading?.value !== "number") continue
+    const [x = "", title = ""] = typed
+    const line = lines.get(title) ?? []
+    lines.set(title, line)
+    line.push({ x, y: reading.value, text: reading.text, passes: failing.length === 0 })
+  }
+  return [...lines].map(([title, points]) => ({ title, points }))
+}

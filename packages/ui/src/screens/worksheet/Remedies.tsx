@@ -1,0 +1,121 @@
+import type { RemedyView } from "@pegbook/engine"
+import { createEffect, createSignal, For, on, onCleanup, Show } from "solid-js"
+import { useSession, useSheet } from "../../bridge/context.ts"
+import { ask } from "../../explore/ask.ts"
+import { EntryLink } from "../../parts/EntryLink.tsx"
+import { en } from "../../text/en.ts"
+import { Part } from "./Part.tsx"
+
+/** What would make a check pass, worked out beside the page when it is asked for. */
+export default function Remedies(props: { readonly check: string }) {
+  const sheet = useSheet()
+  const session = useSession()
+  const [found, setFound] = createSignal<readonly RemedyView[]>()
+  const [refusal, setRefusal] = createSignal<string>()
+  const [looking, setLooking] = createSignal(false)
+  const [stale, setStale] = createSignal(false)
+  let stop = () => {}
+
+  function look(): void {
+    stop()
+    setLooking(true)
+    setStale(false)
+    setRefusal(undefined)
+    setFound(undefined)
+    stop = ask(sheet, { kind: "remedies", check: props.check }, (answer) => {
+      if (answer.kind === "remedies") setFound(answer.remedies)
+      if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
+      if (answer.kind === "done" || answer.kind === "refused") setLooking(false)
+    })
+  }
+
+  function halt(): void {
+    stop()
+    setLooking(false)
+  }
+
+  function tryIt({ input, label, typed, to }: RemedyView): void {
+    const title = en.verdict.copyTitle(label, to?.text ?? typed)
+    const { accepted } = sheet.tryChange(title, { [input]: typed })
+    if (accepted) session.say(en.verdict.tried(sheet.scenario().title))
+  }
+
+  createEffect(
+    on([sheet.scenario, sheet.moved], () => setStale(found() !== undefined || looking()), { defer: true }),
+  )
+  onCleanup(() => stop())
+
+  return (
+    <div class="remedies">
+      <p class="actions">
+        <button type="button" class="small main-action" disabled={looking()} onClick={look}>
+          {found() === undefined ? en.verdict.what : en.verdict.whatAgain}
+        </button>
+        <Show when={looking()}>
+          <button type="button" class="small" onClick={halt}>
+            {en.verdict.stop}
+          </button>
+        </Show>
+      </p>
+      <div role="status">
+        <Show when={looking()}>
+          <p class="quiet">{en.verdict.looking}</p>
+        </Show>
+        <Show when={stale()}>
+          <p class="quiet">{en.verdict.stale}</p>
+        </Show>
+        <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+        <Show when={found()?.length === 0}>
+          <p>{en.verdict.none}</p>
+        </Show>
+      </div>
+      <Show when={(found() ?? []).length > 0}>
+        <Part title={en.verdict.remedies}>
+          <ul class="remedy-list">
+            <For each={found()}>
+              {(remedy) => (
+                <li data-remedy={remedy.input}>
+                  <p>
+                    <strong>
+                      {en.verdict.remedy(
+                        remedy.label,
+                        remedy.from?.text ?? en.row.blank,
+                        remedy.to?.text ?? remedy.typed,
+                      )}
+                    </strong>
+                  </p>
+                  <Show
+                    when={remedy.newlyFails.length > 0}
+                    fallback={<p class="quiet">{en.verdict.nothingFails}</p>}
+                  >
+                    <p>
+                      {en.verdict.newlyFails}{" "}
+                      <For each={remedy.newlyFails}>
+                        {(name, place) => (
+                          <>
+                            {place() > 0 ? "; " : ""}
+                            <EntryLink name={name} from={props.check}>
+                              {sheet.label(name)}
+                            </EntryLink>
+                          </>
+                        )}
+                      </For>
+                    </p>
+                  </Show>
+                  <button
+                    type="button"
+                    class="small"
+                    aria-label={en.verdict.trySays(remedy.label, remedy.to?.text ?? remedy.typed)}
+                    onClick={() => tryIt(remedy)}
+                  >
+                    {en.verdict.tryIt}
+                  </button>
+                </li>
+              )}
+            </For>
+          </ul>
+        </Part>
+      </Show>
+    </div>
+  )
+}

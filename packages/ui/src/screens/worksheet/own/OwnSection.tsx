@@ -1,0 +1,238 @@
+import { type OwnEntry, ownName, type Problem } from "@pegbook/engine"
+import { createEffect, createMemo, createSignal, For, on, Show } from "solid-js"
+import { useSession, useSheet, useWalk } from "../../../bridge/context.ts"
+import { EntryLink } from "../../../parts/EntryLink.tsx"
+import { ProblemList } from "../../../parts/ProblemList.tsx"
+import { TitleForm } from "../../../parts/TitleForm.tsx"
+import { en } from "../../../text/en.ts"
+import { Row } from "../Row.tsx"
+import { OWN_SECTION } from "../SectionList.tsx"
+import { OwnForm } from "./OwnForm.tsx"
+import "./own.css"
+
+/** Rows drawn at once; there may be ten thousand. */
+const ON_A_PAGE = 50
+/** Of those that lean on an entry, as many are named. */
+const LEANING_NAMED = 12
+
+/** The user's own entries, at the end of the worksheet. */
+export default function OwnSection() {
+  const sheet = useSheet()
+  const session = useSession()
+  const walk = useWalk()
+  const [adding, setAdding] = createSignal(false)
+  const [page, setPage] = createSignal(0)
+  let addButton: HTMLButtonElement | undefined
+
+  const byName = createMemo(() => new Map(sheet.ownEntries().map((entry) => [ownName(entry), entry])))
+  const names = createMemo(() => [...byName().keys()])
+  const places = createMemo(() => new Map(names().map((name, place) => [name, place])))
+  const lastPage = () => Math.max(0, Math.ceil(names().length / ON_A_PAGE) - 1)
+  const start = () => Math.min(page(), lastPage()) * ON_A_PAGE
+  const shown = () => names().slice(start(), start() + ON_A_PAGE)
+
+  const show = (name: string) => {
+    const place = places().get(name)
+    if (place !== undefined) setPage(Math.floor(place / ON_A_PAGE))
+  }
+  createEffect(
+    on(walk.at, (name) => {
+      if (name !== undefined) show(name)
+    }),
+  )
+
+  function added(label: string): void {
+    setAdding(false)
+    setPage(lastPage())
+    session.say(en.own.added(label))
+    addButton?.focus()
+  }
+
+  return (
+    <section class="section own-section" aria-labelledby={`section-${OWN_SECTION}`}>
+      <header class="section-head">
+        <h2 id={`section-${OWN_SECTION}`} tabindex={-1}>
+          {en.own.title}
+        </h2>
+        <p class="quiet">{en.own.says}</p>
+      </header>
+      <Show when={names().length > 0}>
+        <ul class="row-list">
+          <For each={shown()}>
+            {(name) => (
+              <Show when={byName().get(name)}>{(entry) => <OwnRow name={name} entry={entry()} />}</Show>
+            )}
+          </For>
+        </ul>
+        <Show when={names().length > ON_A_PAGE}>
+          <p class="actions own-pages">
+            <button
+              type="button"
+              class="small"
+              disabled={start() === 0}
+              onClick={() => setPage(start() / ON_A_PAGE - 1)}
+            >
+              {en.own.previousPage}
+            </button>
+            <span aria-live="polite">
+              {en.own.page(start() + 1, start() + shown().length, names().length)}
+            </span>
+            <button
+              type="button"
+              class="small"
+              disabled={start() / ON_A_PAGE >= lastPage()}
+              onClick={() => setPage(start() / ON_A_PAGE + 1)}
+            >
+              {en.own.nextPage}
+            </button>
+          </p>
+        </Show>
+      </Show>
+      <p class="actions own-add">
+        <button
+          ref={addButton}
+          type="button"
+          class="small main-action"
+          aria-expanded={adding()}
+          onClick={() => setAdding((was) => !was)}
+        >
+          {en.own.add}
+        </button>
+      </p>
+      <Show when={adding()}>
+        <OwnForm
+          done={added}
+          cancel={() => {
+            setAdding(false)
+            addButton?.focus()
+          }}
+        />
+      </Show>
+    </section>
+  )
+}
+
+/** One own entry: its row, or for a column the way to it; and what can be done with it. */
+function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
+  const sheet = useSheet()
+  const session = useSession()
+  const [doing, setDoing] = createSignal<"change" | "rename" | "remove">()
+  const [problems, setProblems] = createSignal<readonly Problem[]>([])
+  const leaning = () => sheet.leanedOnBy(props.name)
+  const end = () => {
+    setDoing(undefined)
+    setProblems([])
+  }
+
+  function rename(to: string): void {
+    const result = sheet.renameEntry(props.name, to)
+    // Accepted: this row has made way for the one with the new name.
+    if (!result.accepted) setProblems(result.problems)
+  }
+
+  function remove(evenIfUsed: boolean): void {
+    const { label } = props.entry
+    if (!evenIfUsed && leaning().length > 0) {
+      setDoing("remove")
+      return
+    }
+    const { accepted, problems: found } = sheet.removeEntry(props.name, evenIfUsed)
+    if (accepted) session.say(en.own.removed(label), () => sheet.undo())
+    else setProblems(found)
+  }
+
+  return (
+    <>
+      <Show
+        when={props.entry.kind !== "column"}
+        fallback={
+          <li class="own-column">
+            <EntryLink name={props.name}>{sheet.label(props.name)}</EntryLink>{" "}
+            <span class="kind">{en.kinds.column}</span>
+          </li>
+        }
+      >
+        <Row name={props.name} />
+      </Show>
+      <li class="own-does" data-own={props.name}>
+        <Show
+          when={doing()}
+          fallback={
+            <p class="actions">
+              <span class="tag tag-own">{en.own.tag}</span> <code class="quiet">{props.name}</code>
+              <button
+                type="button"
+                class="plain"
+                aria-label={en.own.changeSays(props.entry.label)}
+                onClick={() => setDoing("change")}
+              >
+                {en.own.change}
+              </button>
+              <button
+                type="button"
+                class="plain"
+                aria-label={en.own.renameSays(props.entry.label)}
+                onClick={() => setDoing("rename")}
+              >
+                {en.own.rename}
+              </button>
+              <button
+                type="button"
+                class="plain"
+                aria-label={en.own.removeSays(props.entry.label)}
+                onClick={() => remove(false)}
+              >
+                {en.own.remove}
+              </button>
+            </p>
+          }
+        >
+          <Show when={doing() === "change"}>
+            <OwnForm
+              entry={props.entry}
+              done={(label) => {
+                end()
+                session.say(en.own.changed(label))
+              }}
+              cancel={end}
+            />
+          </Show>
+          <Show when={doing() === "rename"}>
+            <TitleForm
+              label={en.own.newName}
+              says={en.own.nameHint}
+              suggestion={props.entry.name}
+              answer={rename}
+              cancel={end}
+            />
+          </Show>
+          <Show when={doing() === "remove"}>
+            <p>{en.own.leaning(leaning().length)}</p>
+            <ul class="own-leaning">
+              <For each={leaning().slice(0, LEANING_NAMED)}>
+                {(name) => (
+                  <li>
+                    <EntryLink name={name}>{sheet.label(name)}</EntryLink>
+                  </li>
+                )}
+              </For>
+            </ul>
+            <p class="actions">
+              <button type="button" class="small" onClick={() => remove(true)}>
+                {en.own.evenSo}
+              </button>
+              <button type="button" class="small main-action" onClick={end}>
+                {en.own.keep}
+              </button>
+            </p>
+          </Show>
+        </Show>
+        <div role="alert">
+          <Show when={problems().length > 0}>
+            <ProblemList problems={problems()} />
+          </Show>
+        </div>
+      </li>
+    </>
+  )
+}
