@@ -20,6 +20,9 @@ const PROVERS: Readonly<Record<string, Prover>> = {
 
 const USUAL_SECONDS = 30
 
+/** Loaded once, however much is asked. */
+let usual: Solver | undefined
+
 /**
  * The better solution of a solved table, from what its workbook asks (`book.unproven()`). Rejects for a prover that is not
  * there, when the solver cannot be loaded or breaks down, and where its plan does not hold against the checker.
@@ -27,9 +30,10 @@ const USUAL_SECONDS = 30
 export async function prove(
   id: string,
   given: unknown,
-  { solver = highsSolver(), deadline = USUAL_SECONDS }: ProveOptions = {},
+  { solver, deadline = USUAL_SECONDS }: ProveOptions = {},
 ): Promise<Solution> {
   const prover = PROVERS[id]
   if (prover === undefined) throw new RangeError(`there is no prover ${id}`)
-  return prover(given, solver, clock(deadline))
+  usual ??= highsSolver()
+  return prover(given, solver ?? usual, clock(deadline))
 }

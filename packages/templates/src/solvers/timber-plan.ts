@@ -86,7 +86,7 @@ export function solveStockToBuy(given: SolverGiven): Solution {
   boards?.forEach((board, row) => {
     if (board === boards[row - 1] || Number(own?.[row]) > 0) return
     const size = String(sizes?.[row])
-    const stock = Number(stocks?.[row])
+    const stock = Math.round(Number(stocks?.[row]))
     const counts = wanted.get(size) ?? new Map<number, number>()
     wanted.set(size, counts.set(stock, (counts.get(stock) ?? 0) + 1))
   })

@@ -24,7 +24,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
  */
 function nothingForgotten(book: Book): void {
   const finding = texts(book, "things_by_stage.finding")
-  const stockTooShort = (book.entry("stock_to_buy").report?.unmet ?? []).length > 0
+  const stockTooShort = (book.entry("cut_plan").report?.unmet ?? []).length > 0
   const sizes = new Set(texts(book, "timber_pieces.size"))
   const excused = (item: string, at: number): boolean =>
     stockTooShort && sizes.has(item) && finding[at] === "less is bought than is used"

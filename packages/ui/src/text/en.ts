@@ -780,10 +780,10 @@ export const en = {
     board: (number: string) => `Board ${number}`,
     drawn: (number: string, length: string, pieces: string, left: string) =>
       `Board ${number}, ${length} long, cut into ${pieces}; ${left}.`,
-    piece: (part: string, mark: string) => (mark === "" ? part : `${part} ${mark}`),
+    piece: (part: string, mark: string) => (/^\d/.test(mark) ? `${part} ${mark}` : `${part}, ${mark}`),
     left: (length: string) => `${length} left over`,
     nothingLeft: "nothing left over",
-    key: "In the drawings a piece has its number, a saw cut is a black line, and what is left over is hatched.",
+    key: "In the drawings a piece has its number, a saw cut is a heavy line, and what is left over is hatched.",
     leftOver: "Off-cuts left over",
     leftOverSays: "What is long enough may serve for pegs, packing, or the next job.",
     leftOverNone: "Nothing is left over but sawdust.",

@@ -142,7 +142,7 @@ function Verdict(props: { readonly view: EntryView }) {
                   <p>
                     <strong data-gap>{en.cutList.gap(gap().text)}</strong>
                   </p>
-                  <p>{en.cutList.gapSays(what(), text(), reached().bound?.text ?? "")}</p>
+                  <p class="cut-says">{en.cutList.gapSays(what(), text(), reached().bound?.text ?? "")}</p>
                 </>
               )}
             </Show>
@@ -151,7 +151,7 @@ function Verdict(props: { readonly view: EntryView }) {
           <p>
             <strong data-proven>{en.cutList.proven}</strong>
           </p>
-          <p>{en.cutList.provenSays(what(), text())}</p>
+          <p class="cut-says">{en.cutList.provenSays(what(), text())}</p>
         </Show>
       )}
     </Show>

@@ -1,0 +1,109 @@
+import { expect, test } from "vitest"
+import { openPegbook } from "./browser.ts"
+import type { WorkbookPage } from "./workbook-page.ts"
+
+const good = (workbook: WorkbookPage) => workbook.page.locator(".cut-list-good")
+const PROVEN = "Proven: no plan needs less."
+
+/** Keeps the workers waiting until `letWorkersStart` is called, so that what is there before a proof can be read. */
+function holdWorkers(): void {
+  const held: (() => void)[] = []
+  let open = false
+  const RealWorker = window.Worker
+  class HeldWorker extends RealWorker {
+    override postMessage(message: unknown): void {
+      if (open) super.postMessage(message)
+      else held.push(() => super.postMessage(message))
+    }
+  }
+  Object.assign(window, {
+    Worker: HeldWorker,
+    letWorkersStart: () => {
+      open = true
+      for (const send of held.splice(0)) send()
+    },
+  })
+}
+
+const letWorkersStart = (workbook: WorkbookPage) =>
+  workbook.page.evaluate(() => (window as unknown as { letWorkersStart: () => void }).letWorkersStart())
+
+test("a plan is there at once, its proof arrives by itself, and an edit starts another", async () => {
+  const workbook = await openPegbook({ width: 360, height: 740, before: holdWorkers })
+  await workbook.screen("Cut list")
+  await good(workbook).getByText("A better plan is being looked for.").waitFor()
+  await good(workbook)
+    .getByText(/At most .* from the best/)
+    .waitFor()
+  const boards = workbook.page.locator("[data-board]")
+  expect(await boards.count()).toBeGreaterThan(10)
+  const first = boards.first()
+  await first.getByRole("img", { name: /^Board \d+, .* long, cut into skid, line 1, piece 2, / }).waitFor()
+  const bought = await workbook.value("timber_length_bought")
+
+  await letWorkersStart(workbook)
+  await good(workbook).getByText(PROVEN).waitFor()
+  const better = await workbook.value("timber_length_bought")
+  expect(Number.parseFloat(better)).toBeLessThan(Number.parseFloat(bought))
+  // Nothing was typed: there is nothing to save, and nothing to take back.
+  expect(await workbook.page.locator("[data-kept]").first().getAttribute("data-kept")).toBe("nothing")
+
+  await workbook.screen("Worksheet")
+  await workbook.enter("platform_length", "17 ft")
+  await workbook.screen("Cut list")
+  await good(workbook).getByText("A better plan is being looked for.").waitFor()
+  await good(workbook).getByText(PROVEN).waitFor()
+  expect(await workbook.overflow()).toBe(0)
+})
+
+test("the page answers while a proof is at work, and the last of several edits is the one that is proven", async () => {
+  const workbook = await openPegbook()
+  for (const length of ["15 ft", "16 ft", "21 ft"]) await workbook.enter("platform_length", length)
+  expect(await workbook.value("platform_length")).toContain("21")
+  await workbook.screen("Cut list")
+  await good(workbook).getByText(PROVEN).waitFor()
+  // Longer than any board: skids of several pieces, with a place for each joint.
+  expect(await workbook.page.locator("[data-joints=skid_joints] > li").count()).toBeGreaterThan(0)
+})
+
+test("where WebAssembly is refused, the plan made at once stays, with a plain notice", async () => {
+  const workbook = await openPegbook({ before: withoutOffline })
+  await workbook.page.route(/\/worker-[^/]*\.js$/, async (route) => {
+    const answer = await route.fetch()
+    await route.fulfill({ response: answer, body: `delete globalThis.WebAssembly;${await answer.text()}` })
+  })
+  await workbook.reload()
+  await stays(workbook)
+  await workbook.screen("Worksheet")
+  await workbook.enter("platform_length", "17 ft")
+  await stays(workbook)
+})
+
+test("where no worker can be started, too", async () => {
+  const workbook = await openPegbook({
+    before: () => {
+      Object.assign(window, {
+        Worker: class {
+          constructor() {
+            throw new Error("not here")
+          }
+        },
+      })
+    },
+  })
+  await stays(workbook)
+})
+
+/** So that the worker's file comes from the network, where the journey can change it. */
+function withoutOffline(): void {
+  Reflect.deleteProperty(Navigator.prototype, "serviceWorker")
+}
+
+async function stays(workbook: WorkbookPage): Promise<void> {
+  await workbook.screen("Cut list")
+  await good(workbook).getByText("The exact search could not run in this browser.").waitFor()
+  await good(workbook)
+    .getByText(/At most .* from the best/)
+    .waitFor()
+  expect(await workbook.page.locator("[data-board]").count()).toBeGreaterThan(10)
+}
