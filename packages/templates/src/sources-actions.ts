@@ -32,21 +32,6 @@ const NBC_BEARING = {
 export const BEARING_IRC: Source = { ...IBC_BEARING, record: "a-001 to a-005" }
 export const BEARING_NBC: Source = { ...NBC_BEARING, record: "a-010 to a-018" }
 
-export const SOIL_TESTS: Source = {
-  ...NBC_BEARING,
-  place: "the stake and the thumb: loose or dense, soft or stiff",
-  record: "a-019, a-020",
-}
-
-export const BEARING_NONE: Source = {
-  kind: "standard",
-  title: "International Building Code, section 1806",
-  edition: "2012",
-  place: "mud, organic silt, organic clay, peat and unprepared fill have no value",
-  origin: "read",
-  record: "a-007",
-}
-
 export const BEARING_WET: Source = {
   kind: "standard",
   title: "National Building Code of Canada, part 9",
@@ -153,15 +138,6 @@ export const FROST_METHODS: Source = {
   place: "below the frost line, a shallow base with insulation, or rock",
   origin: "read",
   record: "a-024",
-}
-
-export const FROST_DETACHED: Source = {
-  kind: "standard",
-  title: "International Residential Code, section R403.1.4.1, exceptions as Connecticut words them",
-  place: "a deck that no dwelling supports",
-  origin: "read",
-  record: "a-025",
-  note: "a second text of the same exception is a-026",
 }
 
 export const FROST_ONTARIO: Source = {

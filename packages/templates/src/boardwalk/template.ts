@@ -6,11 +6,10 @@ import { cleats } from "../parts/cleats.ts"
 import { drainage } from "../parts/drainage.ts"
 import { edgeTrim } from "../parts/edge-trim.ts"
 import { fabric } from "../parts/fabric.ts"
-import { frost } from "../parts/frost.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heightsBesideRamps } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
-import { limits } from "../parts/limits.ts"
+import { frostUnder, limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
 import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { STONE } from "../parts/placed-materials.ts"
@@ -51,20 +50,15 @@ const walkSize: Section = adapt(size, {
   defaults: { platform_length: "40 ft", platform_width: "4 ft" },
 })
 
-/** Places that let a walk off the frost depth stand in the tables of the limits. */
-const walkFrost: Section = adapt(frost, {
-  labels: { base_depth: "The sleepers' stone reaches below the ground by" },
+/** The frost rules ask for the height of the stringers' underside. */
+const walkFrost: Section = adapt(frostUnder("stringer_depth"), {
+  labels: { buildings_touched: "Buildings that the walk is fixed to" },
   whys: {
-    attached_to_building: "Also yes if the walk is the only way out of a door.",
-    base_depth: "The shallowest trench decides.",
-    frost_rise:
+    buildings_touched:
+      "Count a building also if the walk is the only way out of its door: a way out must not heave.",
+    frost_rises:
       "Only to show what to expect: sleepers rise unevenly, the shaded ones more. Keep packers at hand, and level the walk again in spring.",
   },
-  without: [
-    "elsewhere_frost_area_ontario",
-    "elsewhere_frost_height_ontario",
-    "elsewhere_frost_area_connecticut",
-  ],
 })
 
 const boards: Section = adapt(boardsOn(BOARDS_ON_STRINGERS), {

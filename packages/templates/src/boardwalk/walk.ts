@@ -8,6 +8,7 @@ export const BOARDS_ON_STRINGERS: BoardBearers = {
   count: "stringer_count",
   thickness: "stringer_thickness",
   spacing: "stringer_spacing",
+  closer: "stringer_spacing_max",
   positions: "stringers.y",
   along: "platform_width",
   across: "platform_length",

@@ -7,6 +7,8 @@ export interface BoardBearers {
   readonly count: string
   readonly thickness: string
   readonly spacing: string
+  /** The input to set them closer by. */
+  readonly closer: string
   /** Their centres along the boards' own run, ascending: a column. */
   readonly positions: string
   /** The frame's size along the boards, and across them. */
@@ -21,6 +23,7 @@ export const BOARDS_ON_JOISTS: BoardBearers = {
   count: "joist_count",
   thickness: "joist_thickness",
   spacing: "joist_spacing",
+  closer: "joist_spacing",
   positions: "joists.position",
   along: "platform_length",
   across: "platform_width",

@@ -4,7 +4,7 @@ import { DECKING_SPANS } from "../sources-deck.ts"
 import type { BoardBearers } from "./board-bearers.ts"
 
 /** Whether the boards may span from one bearer to the next. Needs: what the bearers name, board_thickness, live_load. */
-export function boardSpan({ nouns, spacing }: BoardBearers): readonly Entry[] {
+export function boardSpan({ nouns, spacing, closer }: BoardBearers): readonly Entry[] {
   return [
     {
       kind: "table",
@@ -62,6 +62,10 @@ export function boardSpan({ nouns, spacing }: BoardBearers): readonly Entry[] {
       why: "Boards that span too far bounce, and one day one of them breaks.",
       sources: [DECKING_SPANS],
       advice: [`Put the ${nouns} no more than {board_span_most} apart, or choose thicker boards.`],
+      remedies: [
+        { input: closer, toward: "less", step: "2 in" },
+        { input: "board_size", toward: "more" },
+      ],
     },
   ]
 }

@@ -201,13 +201,55 @@ function elsewhere(
   }
 }
 
+const rises = figureTable({
+  name: "frost_rises",
+  label: "How far supports may rise in winter",
+  why: "Only to show what to expect: supports rise unevenly, the shaded side more. Keep packers at hand, and the frame loose enough to be levelled again.",
+  sources: [FROST_RISE, FROST_PRACTICE],
+  columns: {
+    soil: {
+      label: "Soil under the stone",
+      measure: "text",
+      why: "Silt draws water up to the frost and swells most; clean gravel hardly moves.",
+    },
+    share: {
+      label: "Rises by",
+      measure: "share",
+      why: "Rough share of the depth frozen, with water to be had. A wet winter can double it.",
+    },
+  },
+  rows: [
+    { soil: "gravel or coarse sand", share: "0 %" },
+    { soil: "clay", share: "3 %" },
+    { soil: "silt or fine sand", share: "6 %" },
+  ],
+})
+
+const frostRises: TableEntry = {
+  ...rises,
+  cautions: ["Doors of a shed on it may jam in winter. Fix no rigid pipe or cable across the gap."],
+  columns: [
+    ...rises.columns,
+    {
+      name: "rise",
+      label: "A support may rise by about",
+      measure: "length",
+      formula: "share * MAX(0; frost_depth - least_dig)",
+      why: "Of the soil that freezes below the shallowest bed of stone: stone drains and does not swell, the soil under it does.",
+      sources: [FROST_RISE, GEOMETRY],
+    },
+  ],
+}
+
 /**
  * Whether frost decides how deep the platform has to stand. Two separate questions, as the codes ask them: whether it
  * hangs on a house, and how large and how high it is.
  *
- * Needs: platform_area, height_above_ground, surface_build_up, joist_depth, near_limit_share.
+ * `depth`: of what lies under the surface and on the lines of support, a formula: the height is to its underside.
+ *
+ * Needs: platform_area, height_above_ground, surface_build_up, least_dig, near_limit_share.
  */
-export const frost: Section = {
+export const frostUnder = (depth: string): Section => ({
   id: "frost",
   title: "Frost",
   says: "Blocks on the surface rise and sink with the frost. Your place may allow that for a low platform that stands free.",
@@ -226,32 +268,7 @@ export const frost: Section = {
       least: "0 in",
       most: "20 ft",
     },
-    {
-      ...figureTable({
-        name: "frost_rises",
-        label: "How far supports may rise in winter",
-        why: "Only to show what to expect: supports rise unevenly, the shaded side more. Keep packers at hand, and the frame loose enough to be levelled again.",
-        sources: [FROST_RISE, FROST_PRACTICE],
-        columns: {
-          soil: {
-            label: "Soil under the stone",
-            measure: "text",
-            why: "Silt draws water up to the frost and swells most; clean gravel hardly moves.",
-          },
-          share: {
-            label: "Rises by",
-            measure: "share",
-            why: "Rough share of the depth frozen, with water to be had. A wet winter can double it.",
-          },
-        },
-        rows: [
-          { soil: "gravel or coarse sand", share: "0 %" },
-          { soil: "clay", share: "3 %" },
-          { soil: "silt or fine sand", share: "6 %" },
-        ],
-      }),
-      cautions: ["Doors of a shed on it may jam in winter. Fix no rigid pipe or cable across the gap."],
-    },
+    frostRises,
     {
       kind: "input",
       name: "buildings_touched",
@@ -317,7 +334,7 @@ export const frost: Section = {
       why: "The height that the frost rule asks about; not the one of the permit. Holds the joists' underside against the height that your place allows.",
       sources: [USER_AUTHORITY],
       measure: "length",
-      demand: "height_above_ground - surface_build_up - joist_depth",
+      demand: `height_above_ground - surface_build_up - ${depth}`,
       limit: "frost_height_limit",
       sense: "at_most",
       near: "near_limit_share",
@@ -326,7 +343,10 @@ export const frost: Section = {
       ],
     },
   ],
-}
+})
+
+/** Frost under a platform of joists. */
+export const frost: Section = frostUnder("joist_depth")
 
 /** What the place allows: limits that the user's own authority decides, and the checks against them. */
 export const limits: Section = {

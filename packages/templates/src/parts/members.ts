@@ -64,6 +64,8 @@ interface OfMember {
 export interface FloorMember extends OfMember, MemberLines {
   /** How long the piece lies on its support. */
   readonly seat: string
+  /** Most plies that a joint interrupts at one support, where others run through. */
+  readonly interrupted?: string
 }
 
 /** A member whose actions are formulas, before any load factor: a post that the wind bends. It has no seat, and its sag is not held against a limit. */
@@ -172,6 +174,14 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
     ),
     column("breadth", "Thickness in all", "length", "plies * thickness", "All plies together.", GEOMETRY),
     column(
+      "plies_through",
+      "Plies that run through",
+      "count",
+      `plies - ${ofEach(members.map((member) => (isFloor(member) ? (member.interrupted ?? "0") : "0")))}`,
+      "Where planks of a beam meet, the others carry the bending alone: the worst such place counts for all of it.",
+      GEOMETRY,
+    ),
+    column(
       "seat",
       "Length of its seat",
       "length",
@@ -208,8 +218,8 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
       "section_modulus",
       "Section modulus",
       "volume",
-      `breadth * depth ^ 2 / ${factor("section_modulus_divisor")}`,
-      "How well the shape resists bending. Twice the depth counts four times.",
+      `plies_through * thickness * depth ^ 2 / ${factor("section_modulus_divisor")}`,
+      "How well the shape resists bending, of the plies that run through. Twice the depth counts four times.",
       STATICS_HANDBOOK,
     ),
     column(
@@ -517,7 +527,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "sag_live",
       "Sag under people",
       "length",
-      `IF(covered; ${lonely("sag_live", "span")} * ${threshold("stiffness")} / e_used; NA())`,
+      `IF(covered; ${lonely("sag_live", "span")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
       "How springy it feels.",
       BEAM_STATICS,
     ),
@@ -525,7 +535,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "sag_total",
       "Sag in all",
       "length",
-      `IF(covered; ${lonely("sag_total", "span")} * ${threshold("stiffness")} / e_used; NA())`,
+      `IF(covered; ${lonely("sag_total", "span")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
       "With the platform's weight. Wet timber goes on sagging, to about twice this.",
       BEAM_STATICS,
     ),
@@ -589,7 +599,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "sag_live_ratio",
       "Sag under people, of what is accepted",
       "share",
-      `IF(covered; ${lonely("share_live", "1")} * ${threshold("stiffness")} / e_used * ${threshold("sag_live")}; NA())`,
+      `IF(covered; ${lonely("share_live", "1")} * ${threshold("stiffness")} * plies / plies_through / e_used * ${threshold("sag_live")}; NA())`,
       "Over 100 % the floor feels soft.",
       DEFLECTION,
       BEAM_STATICS,
@@ -598,7 +608,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "sag_total_ratio",
       "Sag in all, of what is accepted",
       "share",
-      `IF(covered; ${lonely("share_total", "1")} * ${threshold("stiffness")} / e_used * ${threshold("sag_total")}; NA())`,
+      `IF(covered; ${lonely("share_total", "1")} * ${threshold("stiffness")} * plies / plies_through / e_used * ${threshold("sag_total")}; NA())`,
       "Over 100 % what lies on it cracks.",
       DEFLECTION,
       BEAM_STATICS,
@@ -763,6 +773,7 @@ function actionTables(members: readonly FloorMember[]): readonly TableEntry[] {
 const CAUTIONS = [
   "Your local code and a licensed designer decide where people's safety leans on this: a public or sports floor, a high platform, or timber that is notched, cracked or of unknown grade.",
   "Figures marked as recalled were not seen in print. Confirm them before you build on them.",
+  "Each line of support is taken to carry half of the joists' span on either side. Joists in one piece over three lines lean up to a quarter harder on the middle one, and less on the outer two.",
 ]
 
 const share = { measure: "share", limit: "1", sense: "at_most", near: "near_limit_share" } as const

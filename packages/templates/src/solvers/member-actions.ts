@@ -1,7 +1,7 @@
 import type { Solution, SolverGiven, SolverValue } from "@pegbook/engine"
 import { type Beam, solveBeam } from "./beam.ts"
 import { valueAt } from "./beam-polynomial.ts"
-import { isOverhang, type Line, loadOf, workLine } from "./beam-table.ts"
+import { isOverhang, type Line, loadOf, workLine } from "./line-actions.ts"
 
 /**
  * Where the lines of one kind of member lie and what holds them up, by names of entries.
@@ -47,9 +47,9 @@ interface WorkedLine {
   readonly beam: Beam
   /** Service loads per length, all spans loaded. */
   readonly load: number
-  readonly service: Omit<Line, "line">
+  readonly service: Line
   /** With each load times its factor; where the factors are 1, the same as `service`. */
-  readonly design: Omit<Line, "line">
+  readonly design: Line
 }
 
 interface WorkedMember {
@@ -137,7 +137,7 @@ export function solveMemberCurves(members: readonly MemberLines[]): (given: Solv
 const momentIn = (line: WorkedLine): number => Math.max(0, ...spansOf(line).map(({ moment }) => moment))
 
 function curveOf({ member, beam, load }: WorkedLine) {
-  const answer = solveBeam(beam, [loadOf(beam.end, load, undefined)])
+  const answer = solveBeam(beam, [loadOf(beam.end, load)])
   if ("unmet" in answer) return []
   const stretches = answer.effects[0]?.stretches ?? []
   return stretches.flatMap(({ from, to, moment, deflection }, stretch) =>
@@ -232,8 +232,7 @@ function workLoads(
   deadFactor: number,
   liveFactor: number,
 ): Omit<WorkedLine, "line" | "member"> | { readonly unmet: string } {
-  const work = (dead: number, live: number) =>
-    workLine(beam, loadOf(beam.end, dead, undefined), loadOf(beam.end, live, undefined), undefined)
+  const work = (dead: number, live: number) => workLine(beam, loadOf(beam.end, dead), loadOf(beam.end, live))
   const service = work(loads.dead, loads.live)
   if ("unmet" in service) return service
   const design =
