@@ -1,4 +1,4 @@
-import type { Stage, StageNeed, StageValue } from "../definition/stage.ts"
+import type { Stage, StageNeed, StageTable, StageValue } from "../definition/stage.ts"
 import type { Book } from "./book.ts"
 import type { Reading, Verdict } from "./views.ts"
 
@@ -8,6 +8,14 @@ export interface StageNeedView {
   readonly amounts: readonly string[]
   /** The entry to look at for more. */
   readonly name: string
+}
+
+/** Rows of a table as texts, under their columns' titles. Never empty. */
+export interface StageTableView {
+  readonly name: string
+  readonly label: string
+  readonly columns: readonly string[]
+  readonly rows: readonly (readonly string[])[]
 }
 
 /** A stage with the values of the moment in its texts. What it needs none of is left out. */
@@ -20,6 +28,7 @@ export interface StageView {
   readonly needs: readonly StageNeedView[]
   readonly tools: readonly string[]
   readonly cautions: readonly string[]
+  readonly tables: readonly StageTableView[]
   readonly waits: readonly string[]
   readonly weather?: string
   readonly safeStop?: string
@@ -54,6 +63,7 @@ function readStage(book: Source, stage: Stage): StageView {
     needs: stage.needs.flatMap((need) => needOf(book, need)),
     tools: stage.tools.map(fill),
     cautions: stage.cautions.map(fill),
+    tables: (stage.tables ?? []).flatMap((table) => tableOf(book, table)),
     waits: (stage.waits ?? []).map(fill),
     ...(weather === undefined ? {} : { weather: fill(weather) }),
     ...(safeStop === undefined ? {} : { safeStop: fill(safeStop) }),
@@ -94,4 +104,16 @@ function needOf(book: Source, need: StageNeed): readonly StageNeedView[] {
       : [],
   )
   return amounts.length === 0 ? [] : [{ thing, amounts, name: need.table }]
+}
+
+function tableOf(book: Source, { table, columns, where, is }: StageTable): readonly StageTableView[] {
+  const views = columns.map((column) => book.entry(`${table}.${column}`))
+  const marked = where === undefined ? undefined : book.entry(`${table}.${where}`).readings
+  const rows = (views[0]?.readings ?? []).flatMap((_, row) =>
+    marked === undefined || marked[row]?.value === is
+      ? [views.map(({ readings }) => readings?.[row]?.text ?? "—")]
+      : [],
+  )
+  if (rows.length === 0) return []
+  return [{ name: table, label: book.entry(table).label, columns: views.map(({ label }) => label), rows }]
 }

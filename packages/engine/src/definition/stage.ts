@@ -24,6 +24,14 @@ export type StageNeed = {
     }
 )
 
+/** Rows of a table that belong to a stage: all of them, or those whose `where` column reads `is`. Columns by bare names. */
+export interface StageTable {
+  readonly table: string
+  readonly columns: readonly string[]
+  readonly where?: string
+  readonly is?: string
+}
+
 /**
  * A stage of the work, in words. In every text `{name}` stands for the entry's value as it is now; of a column, the first
  * row's.
@@ -41,6 +49,8 @@ export interface Stage {
   readonly needs: readonly StageNeed[]
   readonly tools: readonly string[]
   readonly cautions: readonly string[]
+  /** Shown with it. */
+  readonly tables?: readonly StageTable[]
   /** What takes time by itself, with nobody at work. */
   readonly waits?: readonly string[]
   readonly weather?: string

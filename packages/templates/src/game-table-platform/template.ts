@@ -16,18 +16,22 @@ import { massesOf } from "../parts/masses.ts"
 import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { net } from "../parts/net.ts"
 import { blocksCalled, SHEETS, STONE, TILES } from "../parts/placed-materials.ts"
+import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
 import { skidJoints, skidLayout } from "../parts/skids.ts"
 import { stoneBeds } from "../parts/stone-beds.ts"
+import { SKIDS } from "../parts/supported-lines.ts"
 import { supportLayout } from "../parts/supports.ts"
 import { tiles } from "../parts/tiles.ts"
 import { PLATFORM_MEMBERS, timber } from "../parts/timber.ts"
 import { treatment } from "../parts/treatment.ts"
 import { wetSoil } from "../parts/wet-soil.ts"
+import { windOnNet } from "../parts/wind-net.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
+import { consumablesBought } from "../stages/consumables.ts"
 import { GAME_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
@@ -58,14 +62,16 @@ export const gameTablePlatform: Definition = {
     sheets,
     memberTimber,
     strength,
-    wetSoil("MIN(block_length; block_course_width)"),
+    wetSoil("MIN(block_length; block_course_width)", SKIDS.remedies),
     publishedStrengths,
     tiles,
     edgeBoards,
     net,
+    windOnNet,
     fixings,
     timber,
     treatment,
+    pricesOf([...GAME_JOB.things, ...consumablesBought(GAME_JOB.consumables)]),
     woodWithoutBoards,
     massesOf(GAME_THINGS, PLATFORM_MEMBERS, [SHEETS, TILES, blocksCalled("block"), STONE]),
     haulage,

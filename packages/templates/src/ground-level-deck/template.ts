@@ -62,7 +62,7 @@ export const groundLevelDeck: Definition = {
     boardsOn(BOARDS_ON_JOISTS),
     memberTimber,
     strength,
-    wetSoil("MIN(block_length; block_course_width)"),
+    wetSoil("MIN(block_length; block_course_width)", BEAMS_ON_PADS.remedies),
     publishedStrengths,
     fixingsOf([
       beamPlankScrews,

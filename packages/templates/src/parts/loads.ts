@@ -60,7 +60,7 @@ const soilClasses: TableEntry = {
 
 /** What the platform carries, and whether the ground under the blocks bears it. */
 export function supportLoadsOn(lines: SupportedLines): Section {
-  const { nouns, stack, block, remedies = [] } = lines
+  const { nouns, stack, block, remedies } = lines
   return {
     id: "loads",
     title: "Loads and the ground under them",

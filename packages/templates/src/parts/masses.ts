@@ -1,9 +1,10 @@
 import type { Section } from "@pegbook/engine"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 import { haulListReads, solveHaulList } from "../solvers/haul-list.ts"
-import type { TimberMember } from "../solvers/timber-plan.ts"
-import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, PS_20, USER } from "../sources.ts"
+import type { TimberMember } from "../solvers/timber-problem.ts"
+import { ARITHMETIC, GEOMETRY, PS_20, USER } from "../sources.ts"
 import { TREATED_WEIGHT, TREATING_WATER, WOOD_DENSITY } from "../sources-deck.ts"
+import { lifts } from "./lifts.ts"
 import { memberMasses } from "./member-masses.ts"
 import type { PlacedMaterial } from "./placed-materials.ts"
 
@@ -256,25 +257,7 @@ export function massesOf(
         why: "The one that decides how many people you need.",
         sources: [ARITHMETIC],
       },
-      {
-        kind: "figure",
-        name: "two_person_mass",
-        label: "A lift for two from",
-        measure: "mass",
-        value: "50 lb",
-        why: "Most people's back says so, if not on the day then on the next.",
-        sources: [COMMON_PRACTICE],
-      },
-      {
-        kind: "formula",
-        name: "two_person_lift",
-        label: "Is there a lift for two?",
-        measure: "yes_no",
-        formula: "heaviest_piece > two_person_mass",
-        why: "Yes: have a second person there whenever such a piece is moved.",
-        sources: [COMMON_PRACTICE],
-        cautions: ["Lift with bent knees and a straight back, in gloves and toe-capped boots."],
-      },
+      lifts,
     ],
   }
 }

@@ -38,8 +38,10 @@ import {
 import { csaDurations, designFactors, designThresholds, factor } from "../strength/design-factors.ts"
 import { ofEach } from "../strength/of-each.ts"
 
-/** One kind of member of a platform, by the names of entries that the template has. Texts are formulas. */
-export interface PlatformMember extends MemberLines {
+/** What every kind of member has, by the names of entries that the template has. Texts are formulas. */
+interface OfMember {
+  /** What a reader calls them: "joists". */
+  readonly member: string
   /** The name of its check: "joist_check". */
   readonly check: string
   /** What a reader calls one of them: "joist". */
@@ -52,11 +54,31 @@ export interface PlatformMember extends MemberLines {
   readonly plies?: string
   /** Spacing of members that share their load; without, each carries alone. */
   readonly shares?: string
-  /** How long the piece lies on its support. */
-  readonly seat: string
+  /** How long its load lasts in all; without, as long as the template's `load_duration`. */
+  readonly duration?: string
   /** What to try, the cheapest first. */
   readonly remedies: readonly Remedy[]
 }
+
+/** A member that lies on supports and carries floor: its actions are solved. */
+export interface FloorMember extends OfMember, MemberLines {
+  /** How long the piece lies on its support. */
+  readonly seat: string
+}
+
+/** A member whose actions are formulas, before any load factor: a post that the wind bends. It has no seat, and its sag is not held against a limit. */
+export interface LoneMember extends OfMember {
+  readonly acts: {
+    readonly covered: string
+    readonly span: string
+    readonly moment: string
+    readonly shear: string
+  }
+}
+
+export type PlatformMember = FloorMember | LoneMember
+
+const isFloor = (member: PlatformMember): member is FloorMember => !("acts" in member)
 
 const VALUES: readonly Source[] = [DESIGN_VALUES, DESIGN_VALUES_SOUTHERN_PINE, CSA_STRENGTHS]
 const LIMIT_STATES = 'design_method = "limit states"'
@@ -83,7 +105,7 @@ const sizeFactor = (name: string): string =>
   `INDEX(size_factors.${name}; MATCH(width_class; size_factors.width; 0))`
 
 const wetFactor = (name: string, csa: string, thinOnly: boolean): string =>
-  `IF(found = 0; 0; IF(wet_service; ${either(
+  `IF(found = 0; NA(); IF(wet_service; ${either(
     thinOnly ? `IF(thin; ${factor(csa)}; 1)` : factor(csa),
     `INDEX(wet_factors.${name}; MATCH(thickness_class; wet_factors.thickness; 0))`,
   )}; 1))`
@@ -93,7 +115,7 @@ const published = (name: string, csa: string, label: string, why: string): Colum
     `${name}_published`,
     label,
     "stress",
-    `IF(found > 0; ${either(`INDEX(specified_strengths.${csa}; found)`, `INDEX(design_values.${name}; found)`)}; 0)`,
+    `IF(found > 0; ${either(`INDEX(specified_strengths.${csa}; found)`, `INDEX(design_values.${name}; found)`)}; NA())`,
     why,
     ...VALUES,
   )
@@ -153,8 +175,8 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
       "seat",
       "Length of its seat",
       "length",
-      of(({ seat }) => seat),
-      "How much of it lies on its support.",
+      of((member) => (isFloor(member) ? member.seat : member.depth)),
+      "How much of it lies on its support. Of a post: nothing lies on it.",
       GEOMETRY,
     ),
     column(
@@ -229,7 +251,7 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
       "Row of the published table",
       "count",
       `IF(width_class = 0; 0; ${either(FOUND_CSA, FOUND)})`,
-      "0 where the table has no row for this species, grade and size: then there is no answer, and what follows is 0.",
+      "0 where the table has no row for this species, grade and size: then there is no answer, and what follows is left blank.",
       ...VALUES,
     ),
   ]
@@ -251,12 +273,20 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
     published("fc_perp", "fcp", "Bearing, published", "Across the grain, before any factor."),
     published("e", "e", "Stiffness, published", "Before any factor."),
     column(
+      "duration",
+      "How long its load lasts in all",
+      "text",
+      ofEach(members.map((member) => member.duration ?? "load_duration")),
+      "Over the life of the platform, added up. A gust lasts minutes.",
+      LOAD_DURATION,
+    ),
+    column(
       "duration_factor",
       "Load duration factor, CD or KD",
       "ratio",
       either(
-        "INDEX(csa_durations.factor; MATCH(load_duration; csa_durations.duration; 0))",
-        "INDEX(load_durations.factor; MATCH(load_duration; load_durations.duration; 0))",
+        "INDEX(csa_durations.factor; MATCH(duration; csa_durations.duration; 0))",
+        "INDEX(load_durations.factor; MATCH(duration; load_durations.duration; 0))",
       ),
       "Wood carries a short load better than a lasting one.",
       LOAD_DURATION,
@@ -266,7 +296,7 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
       "csa_row",
       "Row of the Canadian size factors",
       "count",
-      `IF(found = 0; 0; MATCH(${sizeClass("metric_width")}; csa_size_factors.depth; 0))`,
+      `IF(found = 0; NA(); MATCH(${sizeClass("metric_width")}; csa_size_factors.depth; 0))`,
       "The first row of its depth.",
       CSA_FACTORS,
     ),
@@ -274,7 +304,7 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
       "size_factor",
       "Size factor, CF or KZ",
       "ratio",
-      `IF(found = 0; 0; ${either(`INDEX(csa_size_factors.factor; csa_row + IF(${step(1)}; IF(${step(2)}; 2; 1); 0))`, `IF(${sizeInside}; 1; IF(thickness_class = "2 or 3 in"; ${sizeFactor("thin")}; ${sizeFactor("thick")}))`)})`,
+      `IF(found = 0; NA(); ${either(`INDEX(csa_size_factors.factor; csa_row + IF(${step(1)}; IF(${step(2)}; 2; 1); 0))`, `IF(${sizeInside}; 1; IF(thickness_class = "2 or 3 in"; ${sizeFactor("thin")}; ${sizeFactor("thick")}))`)})`,
       "A slim piece is stronger for its size. 1 where the size is inside the published value. On bending; by limit states on shear as well.",
       SIZE_FACTORS,
       CSA_FACTORS,
@@ -283,7 +313,7 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
       "wet_bending_factor",
       "Wet service factor on bending",
       "ratio",
-      `IF(found = 0; 0; IF(AND(NOT(${LIMIT_STATES}); fb_published * size_factor <= ${threshold("wet_bending")}); 1; ${wetFactor("fb", "csa_wet_bending", true)}))`,
+      `IF(found = 0; NA(); IF(AND(NOT(${LIMIT_STATES}); fb_published * size_factor <= ${threshold("wet_bending")}); 1; ${wetFactor("fb", "csa_wet_bending", true)}))`,
       "1 where it stays dry, and by allowable stress where Fb × CF is not over the threshold.",
       WET_SERVICE,
       CSA_FACTORS,
@@ -429,153 +459,194 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
   ]
 }
 
-const acted = (name: string, label: string, measure: MeasureId, why: string): Column =>
-  column(name, label, measure, `INDEX(member_actions.${name}; ROW())`, why, BEAM_STATICS, BEAM_PATTERN)
+/** The formula of an action: solved for floor members, which stand first; a post's own otherwise. */
+function action(
+  members: readonly PlatformMember[],
+  name: string,
+  own: (acts: LoneMember["acts"]) => string,
+): string {
+  return ofEach(
+    members.map((member) => (isFloor(member) ? `INDEX(member_actions.${name}; ROW())` : own(member.acts))),
+  )
+}
 
 /** Columns of what acts, and how much of each limit it takes. */
-const DEMAND_COLUMNS: readonly Column[] = [
-  acted("span", "Greatest span", "length", "From support to support."),
-  acted(
-    "moment",
-    "Greatest moment",
-    "moment",
-    "Where people stand on the worst spans, with the load factors.",
-  ),
-  acted("shear", "Greatest shear", "force", "Beside a support, the full force."),
-  acted("reaction", "Greatest load on a seat", "force", "What the busiest support pushes back with."),
-  column(
-    "sag_live",
-    "Sag under people",
-    "length",
-    `IF(covered; INDEX(member_actions.sag_live; ROW()) * ${threshold("stiffness")} / e_used; 0)`,
-    "How springy it feels.",
-    BEAM_STATICS,
-  ),
-  column(
-    "sag_total",
-    "Sag in all",
-    "length",
-    `IF(covered; INDEX(member_actions.sag_total; ROW()) * ${threshold("stiffness")} / e_used; 0)`,
-    "With the platform's weight. Wet timber goes on sagging, to about twice this.",
-    BEAM_STATICS,
-  ),
-  column(
-    "bending_stress",
-    "Bending stress",
-    "stress",
-    "moment / section_modulus",
-    "At the edge of the piece.",
-    STATICS_HANDBOOK,
-  ),
-  column(
-    "shear_stress",
-    "Shear stress",
-    "stress",
-    `${factor("shear_shape_factor")} * shear / (breadth * depth)`,
-    "In the middle of the depth.",
-    SHEAR_STRESS,
-  ),
-  column(
-    "bearing_stress",
-    "Bearing stress",
-    "stress",
-    "reaction / (breadth * seat)",
-    "Where it sits.",
-    BEARING_LENGTH,
-  ),
-  column(
-    "seat_needed",
-    "Seat needed",
-    "length",
-    "IF(covered; reaction / (breadth * fc_perp_allowed); 0)",
-    "How much of it has to rest on its support.",
-    BEARING_LENGTH,
-  ),
-  column(
-    "bending_ratio",
-    "Bending, of what it may bear",
-    "share",
-    "IF(covered; bending_stress / fb_allowed; 0)",
-    "Over 100 % it breaks at its lower or upper edge.",
-    STATICS_HANDBOOK,
-  ),
-  column(
-    "shear_ratio",
-    "Shear, of what it may bear",
-    "share",
-    "IF(covered; shear_stress / fv_allowed; 0)",
-    "Over 100 % it splits along the grain near its end.",
-    SHEAR_STRESS,
-  ),
-  column(
-    "bearing_ratio",
-    "Bearing, of what it may bear",
-    "share",
-    "IF(covered; bearing_stress / fc_perp_allowed; 0)",
-    "Over 100 % it is crushed where it sits.",
-    BEARING_LENGTH,
-  ),
-  column(
-    "sag_live_ratio",
-    "Sag under people, of what is accepted",
-    "share",
-    `IF(covered; INDEX(member_actions.share_live; ROW()) * ${threshold("stiffness")} / e_used * ${threshold("sag_live")}; 0)`,
-    "Over 100 % the floor feels soft.",
-    DEFLECTION,
-    BEAM_STATICS,
-  ),
-  column(
-    "sag_total_ratio",
-    "Sag in all, of what is accepted",
-    "share",
-    `IF(covered; INDEX(member_actions.share_total; ROW()) * ${threshold("stiffness")} / e_used * ${threshold("sag_total")}; 0)`,
-    "Over 100 % what lies on it cracks.",
-    DEFLECTION,
-    BEAM_STATICS,
-  ),
-  column(
-    "covered",
-    "Inside the tables",
-    "yes_no",
-    "AND(found > 0; INDEX(member_actions.solved; ROW()))",
-    "No: no published row for it, or nothing holds it up. Then nothing is guessed.",
-    ...VALUES,
-  ),
-  column(
-    "worst",
-    "Worst of all",
-    "share",
-    "MAX(bending_ratio; shear_ratio; bearing_ratio; sag_live_ratio; sag_total_ratio)",
-    "The one that gives first.",
-    ARITHMETIC,
-  ),
-  column(
-    "governs",
-    "What gives first",
-    "text",
-    'IF(bending_ratio = worst; "bending"; IF(shear_ratio = worst; "shear"; IF(bearing_ratio = worst; "bearing on its seat"; "sag")))',
-    "Change this first.",
-    ARITHMETIC,
-  ),
-  column(
-    "known_worst",
-    "Worst, where it is known",
-    "share",
-    "IF(covered; worst; 0)",
-    "So that the other members can be compared when one is outside the tables.",
-    ARITHMETIC,
-  ),
-  column(
-    "says",
-    "In words",
-    "text",
-    'IF(covered; member & ": " & governs & " takes " & ROUND(worst / 1%; 0) & " % of what is accepted"; member & ": no published row for this species, grade and size")',
-    "What gives first, and how far it is from its limit.",
-    ARITHMETIC,
-  ),
-]
+function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
+  const acted = (
+    name: string,
+    label: string,
+    measure: MeasureId,
+    why: string,
+    own: (acts: LoneMember["acts"]) => string,
+  ): Column => column(name, label, measure, action(members, name, own), why, BEAM_STATICS, BEAM_PATTERN)
+  // A post's sag is not held against a limit.
+  const lonely = (name: string, unit: "span" | "1"): string =>
+    members.every(isFloor)
+      ? `INDEX(member_actions.${name}; ROW())`
+      : `(${action(members, name, ({ span }) => (unit === "span" ? `0 * ${span}` : "0"))})`
+  return [
+    acted(
+      "span",
+      "Greatest span",
+      "length",
+      "From support to support; of a post, its height.",
+      ({ span }) => span,
+    ),
+    acted(
+      "moment",
+      "Greatest moment",
+      "moment",
+      "Where people stand on the worst spans, with the load factors. A post is bent by wind.",
+      ({ moment }) => `live_factor * ${moment}`,
+    ),
+    acted(
+      "shear",
+      "Greatest shear",
+      "force",
+      "Beside a support, the full force.",
+      ({ shear }) => `live_factor * ${shear}`,
+    ),
+    acted(
+      "reaction",
+      "Greatest load on a seat",
+      "force",
+      "What the busiest support pushes back with; 0 of a post.",
+      ({ shear }) => `0 * ${shear}`,
+    ),
+    column(
+      "sag_live",
+      "Sag under people",
+      "length",
+      `IF(covered; ${lonely("sag_live", "span")} * ${threshold("stiffness")} / e_used; NA())`,
+      "How springy it feels.",
+      BEAM_STATICS,
+    ),
+    column(
+      "sag_total",
+      "Sag in all",
+      "length",
+      `IF(covered; ${lonely("sag_total", "span")} * ${threshold("stiffness")} / e_used; NA())`,
+      "With the platform's weight. Wet timber goes on sagging, to about twice this.",
+      BEAM_STATICS,
+    ),
+    column(
+      "bending_stress",
+      "Bending stress",
+      "stress",
+      "moment / section_modulus",
+      "At the edge of the piece.",
+      STATICS_HANDBOOK,
+    ),
+    column(
+      "shear_stress",
+      "Shear stress",
+      "stress",
+      `${factor("shear_shape_factor")} * shear / (breadth * depth)`,
+      "In the middle of the depth.",
+      SHEAR_STRESS,
+    ),
+    column(
+      "bearing_stress",
+      "Bearing stress",
+      "stress",
+      "reaction / (breadth * seat)",
+      "Where it sits.",
+      BEARING_LENGTH,
+    ),
+    column(
+      "seat_needed",
+      "Seat needed",
+      "length",
+      "IF(covered; reaction / (breadth * fc_perp_allowed); NA())",
+      "How much of it has to rest on its support.",
+      BEARING_LENGTH,
+    ),
+    column(
+      "bending_ratio",
+      "Bending, of what it may bear",
+      "share",
+      "IF(covered; bending_stress / fb_allowed; NA())",
+      "Over 100 % it breaks at its lower or upper edge.",
+      STATICS_HANDBOOK,
+    ),
+    column(
+      "shear_ratio",
+      "Shear, of what it may bear",
+      "share",
+      "IF(covered; shear_stress / fv_allowed; NA())",
+      "Over 100 % it splits along the grain near its end.",
+      SHEAR_STRESS,
+    ),
+    column(
+      "bearing_ratio",
+      "Bearing, of what it may bear",
+      "share",
+      "IF(covered; bearing_stress / fc_perp_allowed; NA())",
+      "Over 100 % it is crushed where it sits.",
+      BEARING_LENGTH,
+    ),
+    column(
+      "sag_live_ratio",
+      "Sag under people, of what is accepted",
+      "share",
+      `IF(covered; ${lonely("share_live", "1")} * ${threshold("stiffness")} / e_used * ${threshold("sag_live")}; NA())`,
+      "Over 100 % the floor feels soft.",
+      DEFLECTION,
+      BEAM_STATICS,
+    ),
+    column(
+      "sag_total_ratio",
+      "Sag in all, of what is accepted",
+      "share",
+      `IF(covered; ${lonely("share_total", "1")} * ${threshold("stiffness")} / e_used * ${threshold("sag_total")}; NA())`,
+      "Over 100 % what lies on it cracks.",
+      DEFLECTION,
+      BEAM_STATICS,
+    ),
+    column(
+      "covered",
+      "Inside the tables",
+      "yes_no",
+      `AND(found > 0; ${action(members, "solved", ({ covered }) => covered)})`,
+      "No: no published row for it, or nothing holds it up. Then nothing is guessed.",
+      ...VALUES,
+    ),
+    column(
+      "worst",
+      "Worst of all",
+      "share",
+      "MAX(bending_ratio; shear_ratio; bearing_ratio; sag_live_ratio; sag_total_ratio)",
+      "The one that gives first.",
+      ARITHMETIC,
+    ),
+    column(
+      "governs",
+      "What gives first",
+      "text",
+      'IF(bending_ratio = worst; "bending"; IF(shear_ratio = worst; "shear"; IF(bearing_ratio = worst; "bearing on its seat"; "sag")))',
+      "Change this first.",
+      ARITHMETIC,
+    ),
+    column(
+      "known_worst",
+      "Worst, where it is known",
+      "share",
+      "IF(covered; worst; 0)",
+      "So that the other members can be compared when one is outside the tables.",
+      ARITHMETIC,
+    ),
+    column(
+      "says",
+      "In words",
+      "text",
+      'IF(covered; member & ": " & governs & " takes " & ROUND(worst / 1%; 0) & " % of what is accepted"; member & ": outside the tables: no published row for this species, grade and size, or nothing holds it up")',
+      "What gives first, and how far it is from its limit.",
+      ARITHMETIC,
+    ),
+  ]
+}
 
-function actionTables(members: readonly PlatformMember[]): readonly TableEntry[] {
+function actionTables(members: readonly FloorMember[]): readonly TableEntry[] {
   const from = memberReads(members)
   const solved = (name: string, label: string, measure: MeasureId, why: string): Column => ({
     name,
@@ -723,7 +794,7 @@ function memberCheck(of: PlatformMember, row: number): CheckEntry {
  * live_load, near_limit_share; and the published tables of {@link publishedStrengths}.
  * Gives: members, member_actions, member_spans, member_reactions, member_curves, strength_first, the check of each
  * member, member_bearing_check, deflection_check.
- * Only rows of `member_reactions` that stand first belong to the first member: put the one on the ground there.
+ * Rows of `member_reactions` begin with the first member: put the one on the ground there, and lone members last.
  */
 export function membersOf(members: readonly PlatformMember[]): Section {
   const remedies = members.flatMap((member) => member.remedies)
@@ -737,17 +808,18 @@ export function membersOf(members: readonly PlatformMember[]): Section {
       sources: [...VALUES, BEAM_STATICS],
       cautions: CAUTIONS,
       rows: { kind: "formula", formula: String(members.length) },
-      columns: [...pieceColumns(members), ...strengthColumns(members), ...DEMAND_COLUMNS],
+      columns: [...pieceColumns(members), ...strengthColumns(members), ...demandColumns(members)],
     },
-    ...actionTables(members),
+    ...actionTables(members.filter(isFloor)),
     {
       kind: "formula",
       name: "strength_first",
       label: "What gives first",
-      why: "Of all members, the one that is nearest to its limit, or furthest over it.",
+      why: "Of all members, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.",
       sources: [ARITHMETIC],
       measure: "text",
-      formula: "INDEX(members.says; MATCH(MAX(members.known_worst); members.known_worst; 0))",
+      formula:
+        'IF(COUNTIF(members.covered; FALSE()) = 0; ""; INDEX(members.says; MATCH(FALSE(); members.covered; 0)) & IF(COUNTIF(members.covered; TRUE()) = 0; ""; "; of the others, ")) & IF(COUNTIF(members.covered; TRUE()) = 0; ""; INDEX(members.says; MATCH(MAX(members.known_worst); members.known_worst; 0)))',
     },
     ...members.map((member, index) => memberCheck(member, index + 1)),
     {

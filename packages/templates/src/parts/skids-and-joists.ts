@@ -1,7 +1,7 @@
-import type { PlatformMember } from "./members.ts"
+import type { FloorMember } from "./members.ts"
 
 /** Skids on their supports, and the joists that lie across them. Skids stand first: the supports take their loads. */
-export const SKIDS_AND_JOISTS: readonly PlatformMember[] = [
+export const SKIDS_AND_JOISTS: readonly FloorMember[] = [
   {
     member: "skids",
     noun: "skid",

@@ -15,7 +15,7 @@ export interface SupportedLines {
   /** Given by the supports: how many there are under one line. */
   readonly supportsPerLine: string
   /** What to try where the ground is pressed too hard, the cheapest first. */
-  readonly remedies?: readonly Remedy[]
+  readonly remedies: readonly Remedy[]
 }
 
 export const SKIDS: SupportedLines = {

@@ -7,14 +7,14 @@ export const SCREWS_TO_BUY: readonly BoughtThing[] = [
     quantity: "screws_to_buy",
     measure: "count",
     unit: "each",
-    packs: { count: "screw_boxes", unit: "box" },
+    packs: { count: "screw_boxes", size: "screws_per_box", unit: "box" },
   },
   {
     item: "frame screws",
     quantity: "frame_screws_to_buy",
     measure: "count",
     unit: "each",
-    packs: { count: "frame_screw_boxes", unit: "box" },
+    packs: { count: "frame_screw_boxes", size: "frame_screws_per_box", unit: "box" },
   },
 ]
 

@@ -1,7 +1,7 @@
-import type { Source, TableEntry } from "@pegbook/engine"
+import type { Source, StageTable, TableEntry } from "@pegbook/engine"
 import { ARITHMETIC, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
-import type { PoweredTool, Work } from "../stages/work.ts"
+import { DRIVER, type PoweredTool, type Work } from "../stages/work.ts"
 
 interface ToolRow extends PoweredTool {
   readonly stage: string
@@ -63,8 +63,86 @@ export function toolsOf(works: readonly Work[]): TableEntry {
         why: "Whole days that the stage takes: what a hirer charges.",
         sources: [ARITHMETIC],
       },
+      {
+        name: "hire_a_day",
+        label: "Hire for a day",
+        measure: "money",
+        values: rows.map(() => "0"),
+        why: "What your hirer asks, with delivery shared out. No price is made up here: it is 0 until you have asked.",
+        sources: [USER],
+      },
+      {
+        name: "hire",
+        label: "Hire in all",
+        measure: "money",
+        formula: "IF(hired; days * hire_a_day; 0 * hire_a_day)",
+        why: "Of what is hired, by whole days.",
+        sources: [ARITHMETIC],
+      },
     ],
   }
+}
+
+/** Tools that want no power, stage by stage. Needs work_rates. */
+export function handToolsOf(works: readonly Work[]): TableEntry {
+  const powered = new Set([
+    "saw",
+    "drill-driver",
+    ...works.flatMap(({ tools }) => tools.map(({ tool }) => tool)),
+  ])
+  const rows = works.flatMap(({ stage }) =>
+    stage.tools.filter((tool) => !powered.has(tool)).map((tool) => ({ tool, stage: stage.title })),
+  )
+  return {
+    kind: "table",
+    name: "hand_tools",
+    label: "Tools without power, stage by stage",
+    why: "What to look for in the shed, or to ask the neighbours for, before the stage begins.",
+    sources: [practice("what the work is usually done with")],
+    rows: { kind: "figures" },
+    columns: [
+      {
+        name: "tool",
+        label: "Tool",
+        measure: "text",
+        values: rows.map(({ tool }) => tool),
+        why: "Yours to put another in its place.",
+        sources: [USER],
+      },
+      {
+        name: "stage",
+        label: "For",
+        measure: "text",
+        values: rows.map(({ stage }) => stage),
+        why: "The stage of the work.",
+        sources: [ARITHMETIC],
+      },
+      {
+        name: "days",
+        label: "Days",
+        measure: "count",
+        formula: "INDEX(work_rates.days; MATCH(stage; work_rates.stage; 0))",
+        why: "For how long to borrow it.",
+        sources: [ARITHMETIC],
+      },
+    ],
+  }
+}
+
+/** What is shown of tools with a stage: those with power, and charges where screws are driven. */
+export function toolTables(stage: string, tools: readonly PoweredTool[]): readonly StageTable[] {
+  const powered = {
+    table: "power_tools",
+    where: "stage",
+    is: stage,
+    columns: ["tool", "power", "hired", "days", "hire"],
+  }
+  return [
+    ...(tools.length > 0 ? [powered] : []),
+    ...(tools.includes(DRIVER)
+      ? [{ table: "battery_charges", columns: ["temperature", "screws", "charges"] }]
+      : []),
+  ]
 }
 
 const COLD: Source = {
@@ -147,7 +225,7 @@ export const batteries: TableEntry = {
       name: "charges",
       label: "Charges for all screws",
       measure: "count",
-      formula: "ROUNDUP((screw_count + frame_screw_count) / screws - rounding_tolerance; 0)",
+      formula: "MAX(0; ROUNDUP((screw_count + frame_screw_count) / screws - rounding_tolerance; 0))",
       why: "Over the whole job.",
       sources: [ARITHMETIC],
     },

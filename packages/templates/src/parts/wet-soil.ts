@@ -1,4 +1,4 @@
-import type { Section } from "@pegbook/engine"
+import type { Remedy, Section } from "@pegbook/engine"
 import { STRIP_TOPSOIL, USER } from "../sources.ts"
 import { BEARING_IRC, BEARING_NBC, BEARING_WET } from "../sources-actions.ts"
 import { figureTable } from "../strength/figure-table.ts"
@@ -23,11 +23,11 @@ const SOILS = [
 
 /**
  * Whether the ground still bears the platform where water stands near under it.
- * `foot` is the narrower side of what stands on the ground, a formula.
+ * `foot` is the narrower side of what stands on the ground, a formula. `remedies`: the cheapest first.
  *
  * Needs: soil_pressure_max, soil_bearing, design_thresholds, near_limit_share. Gives: soil_values, ground_water_depth, soil_wet_check.
  */
-export function wetSoil(foot: string): Section {
+export function wetSoil(foot: string, remedies: readonly Remedy[]): Section {
   const sources = [BEARING_IRC, BEARING_NBC, BEARING_WET]
   return {
     id: "wet-soil",
@@ -78,6 +78,7 @@ export function wetSoil(foot: string): Section {
         sense: "at_most",
         near: "near_limit_share",
         advice: ["Drain the ground, give the supports a larger foot, or set more of them."],
+        remedies,
       },
     ],
   }

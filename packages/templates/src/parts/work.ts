@@ -5,8 +5,9 @@ import { ARITHMETIC, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import { type Consumable, consumablesBought, consumablesOf } from "../stages/consumables.ts"
 import type { Work } from "../stages/work.ts"
+import { disposalOf } from "./disposal.ts"
 import { rowChoice } from "./row-choice.ts"
-import { batteries, toolsOf } from "./tools.ts"
+import { batteries, handToolsOf, toolsOf, toolTables } from "./tools.ts"
 
 /** A job in the order of its work. */
 export interface Job {
@@ -16,18 +17,27 @@ export interface Job {
   readonly consumables: readonly Consumable[]
   /** The unit in which lengths of timber are added up. */
   readonly lengthUnit: "ft" | "m"
+  /** Name of the area that turf is lifted from, where the whole of it is. */
+  readonly turf?: string
 }
 
 /** The stages of a job, each with people and hours from the table of rates. */
 export function stagesOf({ works }: Job): NonNullable<Definition["stages"]> {
+  const [last] = works.slice(-1)
   const cell = (column: string, is: string) => ({
     column: `work_rates.${column}`,
     where: "work_rates.stage",
     is,
   })
   return works.map(
-    ({ stage }): Stage => ({
+    ({ stage, tools }): Stage => ({
       ...stage,
+      tables: [
+        ...toolTables(stage.title, tools),
+        ...(stage === last?.stage
+          ? [{ table: "disposal", columns: ["what", "amount", "unit", "goes"] }]
+          : []),
+      ],
       people: cell("people", stage.title),
       hours: cell("hours", stage.title),
       days: cell("days", stage.title),
@@ -48,8 +58,10 @@ export function workOf(job: Job): Section {
       ratesOf(job.works),
       consumablesOf(job.consumables),
       toolsOf(job.works),
+      handToolsOf(job.works),
       batteries,
       thingsByStage(job),
+      disposalOf(job),
       nothingForgotten,
     ],
   }

@@ -9,8 +9,8 @@ export interface BoughtThing {
   readonly measure: "count" | "length" | "area" | "volume" | "bulk_volume"
   /** The unit that the list shows where the user names no other: "each", "ft2". */
   readonly unit: string
-  /** Name of the entry that holds the packs, and what a pack is called: "box". */
-  readonly packs?: { readonly count: string; readonly unit: string }
+  /** Names of the entries that hold the packs and how many are in one, and what a pack is called: "box". */
+  readonly packs?: { readonly count: string; readonly size: string; readonly unit: string }
   /**
    * Where the mass is known without the user's table: names of the entries that hold that of one and of all, or the
    * row of `member_masses` whose heaviest piece is one of them.
@@ -48,7 +48,8 @@ export function sameItem(one: string, other: string): boolean {
   return keyOf(one) === keyOf(other)
 }
 
-function keyOf(item: string): string {
+/** What two names that mean the same thing have in common. */
+export function keyOf(item: string): string {
   return item.trim().toLowerCase().replaceAll("×", "x").replaceAll(/\s+/g, " ").replace(/s$/, "")
 }
 

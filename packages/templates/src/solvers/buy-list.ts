@@ -1,132 +1,177 @@
 import type { Solution, SolverGiven } from "@pegbook/engine"
-import {
-  type BoughtThing,
-  heldOf,
-  inUnit,
-  namesOf,
-  sameItem,
-  TIMBER_READS,
-  timberBought,
-  typedLength,
-  type UserRow,
-} from "./bought-things.ts"
-import { lengthInWords } from "./length-in-words.ts"
+import { type BoughtThing, sameItem } from "./bought-things.ts"
+import { type BuyingPlan, buyingReads, orderFrom, type PricedLine, readBuying } from "./buying-plan.ts"
+import { priceAt } from "./order-choice.ts"
+import { dayInWords } from "./price-offers.ts"
+import { shopGroupOf } from "./shop-groups.ts"
+
+const STAGE_READS = ["things_by_stage.item", "things_by_stage.stages", "things_by_stage.used"] as const
 
 /** The names that a buying list of these things is worked from. */
 export function buyListReads(things: readonly BoughtThing[]): readonly string[] {
-  const names = things.flatMap(({ quantity, packs }) => [
-    ...namesOf(quantity),
-    ...(packs === undefined ? [] : [packs.count]),
-  ])
-  const prices = ["prices.item", "prices.length", "prices.unit", "prices.price"]
-  return [...new Set([...TIMBER_READS, ...names, ...prices])]
+  return [...buyingReads(things), ...STAGE_READS]
 }
 
-/** How much is bought of a thing in the unit that it is priced by; `bought` times the price is what it costs. */
-interface Priced {
-  readonly quantity: number
-  readonly unit: string
-  readonly bought: number
-  readonly price_unit: string
-  readonly price: number
-}
+const TIMES = 12
+/** Sums of packs and parts of units: far below what anybody buys, far above what doubles blur. */
+const plain = (number: number): number => Number(number.toPrecision(TIMES))
 
 /**
- * Everything to buy with the user's prices, one thing a row: item, length, quantity, unit, packs, bought, price_unit,
- * price. The length is that of timber, nothing for other things. A thing without a price is listed all the same, with a price of nothing, and named in the report; what stops
- * a price from being used is `unmet`.
+ * Everything to buy, one thing a row, and two rows where two offers are mixed: item, length, group, stage, stages, quantity, unit, supplier, take,
+ * take_unit, packs, pack_size, gets, left, bought, price_unit, price, lead, order_by, assumed, finding. The length is that of timber, nothing for other
+ * things. A thing without a price is listed all the same, with a price of nothing, and named in the report; what stops a
+ * price from being used is `unmet`.
  */
 export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGiven) => Solution {
   return (given) => {
-    const { rows: prices, unmet } = readPrices(given)
+    const plan = readBuying(given, things)
+    const { only } = plan
+    const found = orderFrom(plan, (supplier) => only === undefined || supplier === only)
+    const stages = stagesOf(given)
     const without: string[] = []
-    const faults = [...unmet]
-    const priced = (
-      label: string,
-      found: readonly UserRow[],
-      read: (row: UserRow) => Priced | undefined,
-      plain: { readonly quantity: number; readonly unit: string },
-    ): Priced => {
-      const [row, other] = found
-      if (other !== undefined)
-        faults.push(`There are two prices for ${label}: the first is used. Remove one.`)
-      const fits = row === undefined ? undefined : read(row)
-      if (fits !== undefined) return fits
-      if (row !== undefined) {
-        faults.push(
-          `The price of ${label} is by "${row.unit}", which this list does not count it by. Give it by ${plain.unit}.`,
-        )
+    const rows = plan.lines.flatMap((line, at) => {
+      const taken = found.order?.taken[at] ?? []
+      const { stage, all, used } = stages(line.item)
+      const place = {
+        item: line.item,
+        length: line.length,
+        group: line.isTimber ? "timber" : (shopGroupOf(line.item) ?? ""),
+        stage,
+        stages: all,
       }
-      without.push(label)
-      return { ...plain, bought: 0, price_unit: "no price", price: 0 }
+      const usedHere = line.isTimber ? line.need : used
+      if (taken.length === 0) {
+        without.push(line.label)
+        return [{ ...place, ...unpriced(line, usedHere, only === undefined ? undefined : plan) }]
+      }
+      let rest = line.need
+      return taken.map(({ offer, packs }, part) => {
+        const one = line.offers[found.offers[at]?.[offer] ?? 0]
+        if (one === undefined) throw new RangeError(`${line.item}: no offer ${offer}`)
+        const gets = plain(packs * one.size)
+        const share = part === taken.length - 1 ? rest : Math.min(rest, gets)
+        rest -= share
+        const quantity = plain(share * one.unitsEach)
+        const inPacks = one.isPack ? packs : line.packs === undefined || one.isPack ? 0 : line.packs.count
+        const age = ageOf(one.date, plan)
+        return {
+          ...place,
+          quantity,
+          unit: one.unit,
+          supplier: plan.suppliers[one.supplier]?.supplier ?? "",
+          take: plain(one.isPack ? packs : gets * one.unitsEach),
+          take_unit: one.isPack ? one.priceUnit : one.unit,
+          packs: inPacks,
+          pack_size: one.isPack ? plain(one.size * one.unitsEach) : wholeUnit(line),
+          gets: plain(gets * one.unitsEach),
+          // Spare is left over too: what no stage uses.
+          left: leftOver(line, gets, share, usedHere, taken.length === 1) * one.unitsEach,
+          bought: plain(packs),
+          price_unit: one.priceUnit,
+          price: priceAt(one, packs) ?? 0,
+          lead: one.lead,
+          order_by: plan.rules.start === undefined ? "" : dayInWords(plan.rules.start - Math.ceil(one.lead)),
+          assumed: assumedOf(one, gets > share + 1e-9, line),
+          finding: age,
+        }
+      })
+    })
+    const unmet = [...plan.unmet, ...belowLeast(plan, found.order?.goods)]
+    const { order, bound } = found
+    return {
+      rows,
+      report: {
+        method: methodOf(without),
+        unmet,
+        ...(order === undefined || order.total === 0
+          ? {}
+          : {
+              objective: {
+                says: "paid to the suppliers, before coins are rounded",
+                measure: "money" as const,
+                value: order.total,
+              },
+              bound,
+            }),
+      },
     }
-
-    const timber = timberBought(given).map(({ size, length, count }) => {
-      const ofSize = prices.filter(({ item }) => sameItem(item, size))
-      const exact = ofSize.filter(
-        (row) => row.length !== undefined && Math.abs(row.length - length) <= HALF_MM,
-      )
-      const found = exact.length > 0 ? exact : ofSize.filter((row) => row.length === undefined)
-      const plain = { quantity: count, unit: "each" }
-      const label = `${size}, ${lengthInWords(length)}`
-      const read = (row: UserRow): Priced | undefined => {
-        const pieces = inUnit(count, row.unit, "count")
-        const run = inUnit(count * length, row.unit, "length")
-        const bought = pieces ?? run
-        if (bought === undefined) return undefined
-        return { ...plain, bought, price_unit: row.unit, price: row.value }
-      }
-      return { item: size, length, packs: 0, ...priced(label, found, read, plain) }
-    })
-
-    const others = things.flatMap((thing) => {
-      const held = heldOf(given, thing.quantity)
-      if (held <= 0) return []
-      const packs = thing.packs === undefined ? 0 : given.number(thing.packs.count)
-      const plain = { quantity: inUnit(held, thing.unit, thing.measure) ?? held, unit: thing.unit }
-      const read = (row: UserRow): Priced | undefined => {
-        if (thing.packs !== undefined && isPack(row.unit, thing.packs.unit))
-          return { ...plain, bought: packs, price_unit: row.unit, price: row.value }
-        const quantity = inUnit(held, row.unit, thing.measure)
-        if (quantity === undefined) return undefined
-        return { quantity, unit: row.unit, bought: quantity, price_unit: row.unit, price: row.value }
-      }
-      const found = prices.filter(({ item }) => sameItem(item, thing.item))
-      return [{ item: thing.item, length: 0, packs, ...priced(thing.item, found, read, plain) }]
-    })
-    return { rows: [...timber, ...others], report: { method: methodOf(without), unmet: faults } }
   }
 }
 
-/** Lengths are sold to the nearest fraction of an inch; two names of one length are never further apart. */
-const HALF_MM = 500_000
+/** What has no price, as the design counts it. */
+function unpriced(line: PricedLine, used: number, only: BuyingPlan | undefined) {
+  const { need, unit, packs } = line
+  const seller = only?.suppliers[only.only ?? 0]?.supplier
+  const gets = packs === undefined ? need : packs.count * packs.size
+  return {
+    quantity: need,
+    unit,
+    supplier: "",
+    take: packs === undefined ? need : packs.count,
+    take_unit: packs === undefined ? unit : packs.unit,
+    packs: packs?.count ?? 0,
+    pack_size: packs?.size ?? wholeUnit(line),
+    gets,
+    left: plain(Math.max(0, gets - used)),
+    bought: 0,
+    price_unit: NO_PRICE,
+    price: 0,
+    lead: 0,
+    order_by: "",
+    assumed: "",
+    finding: seller === undefined || line.offers.length === 0 ? NO_PRICE : `not from ${seller}`,
+  }
+}
 
-function isPack(unit: string, pack: string): boolean {
-  return [pack, `${pack}es`, "pack", "packet", "carton"].some((name) => sameItem(name, unit))
+const NO_PRICE = "no price"
+
+/** One, of what is counted by the piece; nothing of what is measured off. */
+function wholeUnit({ unit }: PricedLine): number {
+  return unit === "each" ? 1 : 0
+}
+
+function leftOver(line: PricedLine, gets: number, share: number, used: number, alone: boolean): number {
+  return plain(Math.max(0, gets - (alone && !line.isTimber ? Math.min(used, gets) : share)))
+}
+
+function assumedOf(offer: PricedLine["offers"][number], more: boolean, { isTimber }: PricedLine): string {
+  const says = [
+    ...(offer.amount === undefined ? [] : ["sold by measure, as much as is wanted"]),
+    ...(offer.isPack ? ["whole packs only"] : []),
+    ...(more ? ["more than is needed, because it costs less or packs are whole"] : []),
+    ...(isTimber && offer.everyLength ? ["one price for every length"] : []),
+    ...(offer.date === undefined ? ["the price has no day"] : []),
+  ]
+  return says.join("; ")
+}
+
+function ageOf(date: number | undefined, { rules }: BuyingPlan): string {
+  if (date === undefined || rules.today === undefined) return "in order"
+  const age = rules.today - date
+  return age > rules.priceAge ? `price is ${age} days old: ask again` : "in order"
+}
+
+function belowLeast({ suppliers }: BuyingPlan, goods: readonly number[] | undefined): readonly string[] {
+  return suppliers.flatMap(({ supplier, least }, at) => {
+    const here = goods?.[at] ?? 0
+    return here > 0 && here < least
+      ? [
+          `${supplier} takes orders from ${(least / 100).toFixed(2)}, and no order reaches that; this one comes to ${(here / 100).toFixed(2)}. Ask, or enter another supplier's prices.`,
+        ]
+      : []
+  })
+}
+
+function stagesOf(given: SolverGiven) {
+  const [items, stages, used] = STAGE_READS.map((name) => given.column(name))
+  return (item: string) => {
+    const row = items?.findIndex((one) => sameItem(String(one), item)) ?? -1
+    const all = String(stages?.[row] ?? "")
+    return { stage: all.split("; ")[0] ?? "", all, used: Number(used?.[row] ?? 0) }
+  }
 }
 
 function methodOf(without: readonly string[]): string {
-  const method = "what is bought, looked up by name and length in your prices"
+  const method = "the least total over every mix of suppliers, by your prices"
   return without.length === 0 ? method : `${method}; no price for ${without.join("; ")}`
-}
-
-function readPrices(given: SolverGiven): {
-  readonly rows: readonly UserRow[]
-  readonly unmet: readonly string[]
-} {
-  const texts = (column: string): readonly string[] => given.column(column).map((text) => String(text).trim())
-  const [lengths, units] = [texts("prices.length"), texts("prices.unit")]
-  const values = given.column("prices.price").map(Number)
-  const unmet: string[] = []
-  const rows = texts("prices.item").flatMap((item, at): readonly UserRow[] => {
-    const [typed = "", unit = "", value = 0] = [lengths[at], units[at], values[at]]
-    if (typed === "") return [{ item, unit, value }]
-    const length = typedLength(typed)
-    if (length !== undefined) return [{ item, unit, value, length }]
-    unmet.push(
-      `Line ${at + 1} of the prices has the length "${typed}", which cannot be read. Write it with its unit, as "12 ft".`,
-    )
-    return []
-  })
-  return { rows, unmet }
 }

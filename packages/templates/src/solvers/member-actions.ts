@@ -5,7 +5,8 @@ import { isOverhang, type Line, loadOf, workLine } from "./beam-table.ts"
 
 /**
  * Where the lines of one kind of member lie and what holds them up, by names of entries.
- * Without `supports.line`, all its lines are alike and one stands for them.
+ * Without `supports.line`, all its lines lie on the same supports: one stands for them, or where `joints` differ, each
+ * row of `carries` is a line.
  */
 export interface MemberLines {
   /** What a reader calls them: "joists". */
@@ -195,8 +196,9 @@ function workMember(of: MemberLines, index: number, given: SolverGiven): WorkedM
     at.filter((_, row) => lines === undefined || lines[row] === line).map((place) => place - begins)
   const supportLines = of.supports.line === undefined ? undefined : numbers(of.supports.line)
   const carried = numbers(of.carries)
-  const widths = supportLines === undefined ? [Math.max(...carried)] : carried
-  const lineCount = supportLines === undefined ? 1 : Math.max(0, ...supportLines)
+  const widths = supportLines === undefined && of.joints === undefined ? [Math.max(...carried)] : carried
+  const lineCount =
+    supportLines !== undefined ? Math.max(0, ...supportLines) : of.joints === undefined ? 1 : carried.length
   const [supportAt, jointAt, jointLines] = [
     numbers(of.supports.at),
     numbers(of.joints?.at),

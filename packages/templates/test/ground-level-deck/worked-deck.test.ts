@@ -112,8 +112,8 @@ describe("the worked deck", () => {
       ["fabric", 221, 39.78],
       ["tie", 39, 42.9],
     ])
-    expect(Number(quantities.haul_spare?.value) / POUND).toBeCloseTo(2 * 1400 - 2791.6, 6)
-    expect(quantities.unpriced_count?.value).toBe(1 + costs.length - inIt.length)
+    expect(Number(tables.own_haulage?.[0]?.spare?.value) / POUND).toBeCloseTo(2 * 1400 - 2791.6, 6)
+    expect(tables.cost_lines?.[1]?.lines?.value).toBe(1 + costs.length - inIt.length)
   })
 
   test("boards laid tight: one row more, and one run more", () => {

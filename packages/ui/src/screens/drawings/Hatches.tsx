@@ -1,10 +1,10 @@
 /** Fills as drawing standards have them: strokes in threes for soil, pebbles for stone, dots for concrete. */
-export function Hatches(props: { readonly scale: number }) {
+export function Hatches(props: { readonly id: string; readonly scale: number }) {
   const still = () => `scale(${1 / props.scale})`
   return (
     <defs>
       <pattern
-        id="hatch-soil"
+        id={`${props.id}-soil`}
         width="24"
         height="24"
         patternUnits="userSpaceOnUse"
@@ -13,7 +13,7 @@ export function Hatches(props: { readonly scale: number }) {
         <path class="hatch-stroke" d="M0 8 8 0M0 12 12 0M0 16 16 0M12 24 24 12M16 24 24 16M20 24 24 20" />
       </pattern>
       <pattern
-        id="hatch-stone"
+        id={`${props.id}-stone`}
         width="18"
         height="14"
         patternUnits="userSpaceOnUse"
@@ -26,7 +26,7 @@ export function Hatches(props: { readonly scale: number }) {
         />
       </pattern>
       <pattern
-        id="hatch-concrete"
+        id={`${props.id}-concrete`}
         width="16"
         height="16"
         patternUnits="userSpaceOnUse"
@@ -36,7 +36,13 @@ export function Hatches(props: { readonly scale: number }) {
         <path class="hatch-dots" d="M3 3h.01M11 5h.01M6 10h.01M13 13h.01M2 14h.01" />
         <path class="hatch-stroke" d="M7 4 9 4 8 2.4ZM10 9.5 12 9.5 11 8Z" />
       </pattern>
-      <pattern id="hatch-end" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform={still()}>
+      <pattern
+        id={`${props.id}-end`}
+        width="8"
+        height="8"
+        patternUnits="userSpaceOnUse"
+        patternTransform={still()}
+      >
         <rect class="hatch-end" width="8" height="8" />
         <path class="hatch-stroke" d="M0 8 8 0M-2 2 2-2M6 10 10 6" />
       </pattern>
@@ -44,11 +50,8 @@ export function Hatches(props: { readonly scale: number }) {
   )
 }
 
-const HATCHED: Readonly<Record<string, string>> = {
-  stone: "url(#hatch-stone)",
-  concrete: "url(#hatch-concrete)",
-  end: "url(#hatch-end)",
-}
+const HATCHED: ReadonlySet<string> = new Set(["soil", "stone", "concrete", "end"])
 
-/** The hatch of a material that has one. */
-export const hatchOf = (fill: string): string | undefined => HATCHED[fill]
+/** The hatch of a material that has one, out of those with this id. */
+export const hatchOf = (fill: string, id: string): string | undefined =>
+  HATCHED.has(fill) ? `url(#${id}-${fill})` : undefined

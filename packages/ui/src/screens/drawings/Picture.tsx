@@ -1,21 +1,18 @@
-import type { Bounds, Drawing, Drawn, DrawnDimension, DrawnLine, DrawnShape, Layer } from "@pegbook/engine"
+import type { Bounds, Drawing, Drawn, DrawnDimension, DrawnShape } from "@pegbook/engine"
 import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show } from "solid-js"
 import type { Lit } from "../../bridge/walk.ts"
 import { en } from "../../text/en.ts"
-import { type Camera, fit, type Pixel, pan, toPixel, zoom } from "./camera.ts"
+import { type Camera, fit, type Pixel, pan, zoom } from "./camera.ts"
 import { dimensionLine, marginsFor } from "./dimension-lines.ts"
 import { Handle } from "./Handle.tsx"
-import { Hatches, hatchOf } from "./Hatches.tsx"
 import { Labels } from "./Labels.tsx"
 import { labelsOf, layerWishes } from "./label-wishes.ts"
-import { MarkSign } from "./MarkSign.tsx"
-import { bandUnder, pathOfShape } from "./paths.ts"
 import { placeLabels } from "./place-labels.ts"
-import { isLit, keyOf } from "./things.ts"
+import { Strokes } from "./Strokes.tsx"
+import { isLit } from "./things.ts"
 
 const STEP = 60
 const NEARER = 1.25
-const GROUND_BAND = 14
 /** How far a finger may slip and still mean a press, in pixels. */
 const SLIP = 5
 /** Share of the window's height that a drawing may take. */
@@ -164,9 +161,7 @@ export function Picture(props: {
     return index === null || index === undefined ? undefined : props.drawn.shapes[Number(index)]?.of
   }
 
-  const transform = () => `matrix(${camera().scale} 0 0 ${-camera().scale} ${camera().left} ${camera().top})`
   const indexOf = createMemo(() => new Map(props.drawn.shapes.map((shape, index) => [shape, index])))
-  const onLayer = (layer: Layer) => shown().filter((shape) => shape.layer === layer.id)
 
   return (
     <figure class="picture">
@@ -193,67 +188,16 @@ export function Picture(props: {
         >
           <title id="drawing-title">{props.drawing.title}</title>
           <desc id="drawing-says">{en.drawings.described(props.drawing.says)}</desc>
-          <Hatches scale={camera().scale} />
-          <g transform={transform()}>
-            <For each={props.drawing.layers}>
-              {(layer) => (
-                <g data-layer={layer.id}>
-                  <For each={onLayer(layer)}>
-                    {(shape) => (
-                      <Show when={shape.kind === "area" || shape.kind === "line"}>
-                        <Show when={groundLine(shape, layer)}>
-                          {(ground) => (
-                            <path
-                              class="soil-band"
-                              fill="url(#hatch-soil)"
-                              d={bandUnder(ground().points, GROUND_BAND / camera().scale)}
-                            />
-                          )}
-                        </Show>
-                        <path
-                          class={classOf(shape, layer)}
-                          classList={{ lit: active() !== undefined && isLit(shape.of, active()) }}
-                          fill={shape.kind === "area" ? hatchOf(fillOf(shape, layer)) : undefined}
-                          d={pathOfShape(shape)}
-                          data-shape={indexOf().get(shape)}
-                          data-of={keyOf(shape.of)}
-                        />
-                      </Show>
-                    )}
-                  </For>
-                </g>
-              )}
-            </For>
-            <g data-ghost>
-              <For each={props.ghost}>{(shape) => <path class="ghost" d={pathOfShape(shape)} />}</For>
-            </g>
-            <For each={activeShapes()}>{(shape) => <path class="lit-outline" d={pathOfShape(shape)} />}</For>
-          </g>
-          <For each={shown()}>
-            {(shape) => (
-              <Show when={shape.kind === "mark" && shape}>
-                {(mark) => (
-                  <MarkSign
-                    mark={mark()}
-                    at={toPixel(camera(), mark().at)}
-                    index={indexOf().get(shape)}
-                    lit={isLit(shape.of, active())}
-                  />
-                )}
-              </Show>
-            )}
-          </For>
-          <For each={dimensions()}>
-            {({ shape, line }) => (
-              <path
-                class="dimension"
-                classList={{ lit: isLit(shape.of, active()) }}
-                d={line.path}
-                data-shape={indexOf().get(shape)}
-                data-of={keyOf(shape.of)}
-              />
-            )}
-          </For>
+          <Strokes
+            drawing={props.drawing}
+            shown={shown()}
+            camera={camera()}
+            dimensions={dimensions()}
+            hatch="hatch"
+            ghost={props.ghost}
+            active={active()}
+            indexOf={(shape) => indexOf().get(shape)}
+          />
           <Labels labels={labels()} />
         </svg>
         {/* By name, so that a handle keeps the focus while what it changes is drawn anew. */}
@@ -287,17 +231,4 @@ export function Picture(props: {
       </figcaption>
     </figure>
   )
-}
-
-function groundLine(shape: DrawnShape, layer: Layer): DrawnLine | undefined {
-  return shape.kind === "line" && layer.fill === "soil" ? shape : undefined
-}
-
-function fillOf(shape: DrawnShape, layer: Layer): string {
-  return shape.kind === "area" ? (shape.fill ?? layer.fill) : layer.fill
-}
-
-function classOf(shape: DrawnShape, layer: Layer): string {
-  const face = shape.kind === "area" && shape.face !== undefined ? ` face-${shape.face}` : ""
-  return `shape shape-${shape.kind} fill-${fillOf(shape, layer)}${face}`
 }

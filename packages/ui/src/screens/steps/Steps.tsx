@@ -1,11 +1,11 @@
 import type { StageView } from "@pegbook/engine"
-import { createMemo, createSignal, createUniqueId, For, Index, type JSX, Show } from "solid-js"
+import { createMemo, createSignal, createUniqueId, For, Index, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
 import { iCalendar } from "../../calendar/ical.ts"
 import { isDate, stageEvents } from "../../calendar/stage-events.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { Mark } from "../../parts/Mark.tsx"
 import { en } from "../../text/en.ts"
+import { StageBody, StageRate } from "./StageBody.tsx"
 import { doneCount, isDone, nextStage, wantedFor, withHere } from "./steps-model.ts"
 import "./steps.css"
 
@@ -179,73 +179,10 @@ function Step(props: StepProps) {
             <span class="step-number">{props.number}</span> {props.stage.title}
           </button>
         </h2>
-        <p class="step-rate quiet">
-          <Show when={props.stage.hours}>{(hours) => hours().text}</Show>
-          <Show when={props.stage.people}>{(people) => ` · ${en.steps.people(people().text)}`}</Show>
-        </p>
+        <StageRate stage={props.stage} />
       </div>
       <div id={id} class="step-body" hidden={!props.open}>
-        <Texts texts={props.stage.says} class="step-says" />
-        <Show when={props.stage.cautions.length > 0}>
-          <Labelled title={en.steps.cautions} class="step-cautions">
-            <Texts texts={props.stage.cautions} />
-          </Labelled>
-        </Show>
-        <Show when={props.stage.needs.length > 0}>
-          <Labelled title={en.steps.needs}>
-            <ul class="steps-wanted">
-              <Index each={props.stage.needs}>
-                {(need) => (
-                  <li>
-                    <EntryLink name={need().name}>{need().thing}</EntryLink>
-                    <span class="steps-amounts">
-                      <For each={need().amounts}>{(amount) => <span>{amount}</span>}</For>
-                    </span>
-                  </li>
-                )}
-              </Index>
-            </ul>
-          </Labelled>
-        </Show>
-        <Labelled title={en.steps.tools}>
-          <p>{props.stage.tools.join(" · ")}</p>
-        </Labelled>
-        <Show when={props.stage.hold !== undefined || props.stage.checks.length > 0}>
-          <Labelled title={en.steps.hold} class="step-hold">
-            <Show when={props.stage.hold}>{(hold) => <p>{hold()}</p>}</Show>
-            <ul>
-              <Index each={props.stage.checks}>
-                {(check) => (
-                  <li>
-                    <span class={`verdict verdict-${check().verdict}`}>
-                      <Mark verdict={check().verdict} /> {en.verdicts[check().verdict]}
-                    </span>{" "}
-                    <EntryLink name={check().name}>{check().label}</EntryLink>
-                  </li>
-                )}
-              </Index>
-            </ul>
-          </Labelled>
-        </Show>
-        <Show when={props.stage.waits.length > 0}>
-          <Labelled title={en.steps.waits}>
-            <Texts texts={props.stage.waits} />
-          </Labelled>
-        </Show>
-        <Show when={props.stage.weather}>
-          {(weather) => (
-            <Labelled title={en.steps.weather}>
-              <p>{weather()}</p>
-            </Labelled>
-          )}
-        </Show>
-        <Show when={props.stage.safeStop}>
-          {(stop) => (
-            <Labelled title={en.steps.safeStop}>
-              <p>{stop()}</p>
-            </Labelled>
-          )}
-        </Show>
+        <StageBody stage={props.stage} />
         <label class="step-note">
           <span class="block-caption">{en.steps.note}</span>
           <textarea
@@ -259,26 +196,5 @@ function Step(props: StepProps) {
         </label>
       </div>
     </li>
-  )
-}
-
-function Texts(props: { readonly texts: readonly string[]; readonly class?: string }) {
-  return (
-    <ul class={props.class ?? "step-texts"}>
-      <Index each={props.texts}>{(text) => <li>{text()}</li>}</Index>
-    </ul>
-  )
-}
-
-function Labelled(props: {
-  readonly title: string
-  readonly class?: string
-  readonly children: JSX.Element
-}) {
-  return (
-    <section class={`step-part ${props.class ?? ""}`}>
-      <h3>{props.title}</h3>
-      {props.children}
-    </section>
   )
 }
