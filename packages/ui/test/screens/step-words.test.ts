@@ -1,24 +1,73 @@
-import { openBook } from "@pegbook/engine"
-import { demo } from "@pegbook/templates"
+import { type Definition, openBook } from "@pegbook/engine"
 import { expect, test } from "vitest"
 import { mirror } from "../../src/bridge/sheet.ts"
 import { stepWords } from "../../src/screens/changes/step-words.ts"
 
+const sources = [{ kind: "geometry", title: "Counted by hand" }] as const
+
+/** A workbook of four entries: what is asked here does not lean on the trade. */
+const SMALL: Definition = {
+  id: "small",
+  title: "Small",
+  says: "For this test.",
+  unitSystem: "us",
+  cautions: [],
+  sections: [
+    {
+      id: "all",
+      title: "All",
+      says: "Everything.",
+      entries: [
+        {
+          kind: "input",
+          name: "reach",
+          label: "Reach",
+          measure: "length",
+          default: "20 ft",
+          why: "",
+          sources,
+        },
+        { kind: "figure", name: "step", label: "Step", measure: "length", value: "16 in", why: "", sources },
+        {
+          kind: "formula",
+          name: "steps",
+          label: "Steps",
+          measure: "count",
+          formula: "ROUNDUP(reach / step; 0)",
+          why: "",
+          sources,
+        },
+        {
+          kind: "table",
+          name: "sizes",
+          label: "Sizes",
+          rows: { kind: "figures" },
+          why: "",
+          sources,
+          columns: [
+            { name: "depth", label: "Depth", measure: "length", values: ["5 in", "7 in"], why: "", sources },
+          ],
+        },
+      ],
+    },
+  ],
+}
+
 test("each kind of step is told in words, with what it was and what it became", () => {
-  const { book } = openBook(demo())
+  const { book } = openBook(SMALL)
   const sheet = mirror(book)
   const last = () => {
     const step = sheet.history().findLast((one) => !one.undone)
     return step === undefined ? "" : stepWords(step, sheet)
   }
-  const label = sheet.label("platform_length")
-  sheet.edit("platform_length", "18 ft")
+  const label = sheet.label("reach")
+  sheet.edit("reach", "18 ft")
   expect(last()).toBe(`${label}: 20 ft → 18 ft`)
-  sheet.edit("platform_length", "17 ft")
+  sheet.edit("reach", "17 ft")
   expect(last()).toBe(`${label}: 18 ft → 17 ft`)
-  sheet.restore("platform_length")
+  sheet.restore("reach")
   expect(last()).toBe(`${label}: put back what the template has, instead of 17 ft`)
-  sheet.edit("joist_count", "40")
+  sheet.edit("steps", "40")
   expect(last()).toContain("the template’s → 40")
   sheet.saveCopy("Second")
   expect(last()).toBe("Copied as “Second”")
@@ -28,42 +77,35 @@ test("each kind of step is told in words, with what it was and what it became", 
   expect(last()).toBe("Scenario “Second” renamed to “Third”")
   sheet.showIn("metric")
   expect(last()).toBe("Shown in metric")
-  sheet.addEntry({ kind: "formula", name: "mine", label: "Mine", formula: "joist_count * 2" })
+  sheet.addEntry({ kind: "formula", name: "mine", label: "Mine", formula: "steps * 2" })
   expect(last()).toBe("Your own entry “Mine” added")
-  expect(sheet.typedOver()).toEqual(["joist_count"])
+  expect(sheet.typedOver()).toEqual(["steps"])
 })
 
 test("an own entry is in the mirror as it is in the book, and goes and comes back with undo and redo", () => {
-  const { book } = openBook(demo())
+  const { book } = openBook(SMALL)
   const sheet = mirror(book)
-  sheet.addEntry({ kind: "formula", name: "mine", label: "Mine", formula: "joist_count * 2" })
+  sheet.addEntry({ kind: "formula", name: "mine", label: "Mine", formula: "steps * 2" })
   expect(sheet.label("mine")).toBe("Mine")
-  expect(sheet.entry("mine")).toMatchObject({ own: true, reading: { value: 32 } })
+  expect(sheet.entry("mine")).toMatchObject({ own: true, reading: { value: 30 } })
   expect(sheet.sections().at(-1)?.id).toBe("own")
   sheet.undo()
   expect(sheet.has("mine")).toBe(false)
   expect(sheet.working("mine")).toBeUndefined()
-  expect(sheet.sections().map(({ id }) => id)).toEqual(demo().sections.map(({ id }) => id))
+  expect(sheet.sections().map(({ id }) => id)).toEqual(SMALL.sections.map(({ id }) => id))
   sheet.redo()
-  sheet.edit("joist_spacing", "12 in")
+  sheet.edit("step", "12 in")
   expect(sheet.entry("mine").reading?.text).toBe(book.entry("mine").reading?.text)
 })
 
 test("a cell that is typed over is listed by its row, and reads again after it is put back", () => {
-  const { book } = openBook(demo())
+  const { book } = openBook(SMALL)
   const sheet = mirror(book)
-  const [table] = book
-    .names()
-    .filter((name) => book.entry(name).kind === "figure" && book.entry(name).shape === "table")
-  const column = book
-    .table(table ?? "")
-    .columns.find(({ measure }) => measure === "length" || measure === "ratio")
-  if (column === undefined) throw new Error("the template has no table of figures with a number in it")
-  const before = sheet.entry(column.name).readings?.[0]?.text
-  const cell = `${column.name}.1`
-  expect(sheet.edit(cell, column.measure === "length" ? "77 in" : "77").accepted).toBe(true)
+  const before = sheet.entry("sizes.depth").readings?.[1]?.text
+  const cell = "sizes.depth.2"
+  expect(sheet.edit(cell, "9 in").accepted).toBe(true)
   expect(sheet.typedOver()).toEqual([cell])
-  expect(sheet.entry(column.name).readings?.[0]?.text).not.toBe(before)
+  expect(sheet.entry("sizes.depth").readings?.[1]?.text).not.toBe(before)
   sheet.restore(cell)
-  expect(sheet.entry(column.name).readings?.[0]?.text).toBe(before)
+  expect(sheet.entry("sizes.depth").readings?.[1]?.text).toBe(before)
 })
