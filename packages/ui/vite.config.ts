@@ -33,6 +33,5 @@ export default defineConfig({
   // A worker that loads the solver on first need has more files than one.
   worker: { format: "es" },
   preview: { headers: HEADERS },
-  worker: { format: "es" },
   build: { target: "es2022", chunkSizeWarningLimit: 2_000, assetsInlineLimit: 0 },
 })

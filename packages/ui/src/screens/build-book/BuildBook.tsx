@@ -89,7 +89,7 @@ function Summary() {
       .map(({ name }) => sheet.entry(name))
       .filter(({ kind, shape, reading }) => kind !== "figure" && shape === "one" && reading !== undefined),
   )
-  const changed = createMemo(() => sheet.inputs.map((name) => sheet.entry(name)).filter((one) => one.changed))
+  const changed = createMemo(() => sheet.inputs().map((name) => sheet.entry(name)).filter((one) => one.changed))
   return (
     <section class="book-part">
       <h1>{en.buildBook.title(session.title())}</h1>
@@ -136,7 +136,7 @@ function Checks() {
   const sheet = useSheet()
   return (
     <ul class="book-checks">
-      <For each={sheet.checks}>
+      <For each={sheet.checks()}>
         {(name) => {
           const view = () => sheet.entry(name)
           const check = () => view().check
