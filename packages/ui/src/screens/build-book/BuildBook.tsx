@@ -89,7 +89,12 @@ function Summary() {
       .map(({ name }) => sheet.entry(name))
       .filter(({ kind, shape, reading }) => kind !== "figure" && shape === "one" && reading !== undefined),
   )
-  const changed = createMemo(() => sheet.inputs().map((name) => sheet.entry(name)).filter((one) => one.changed))
+  const changed = createMemo(() =>
+    sheet
+      .inputs()
+      .map((name) => sheet.entry(name))
+      .filter((one) => one.changed),
+  )
   return (
     <section class="book-part">
       <h1>{en.buildBook.title(session.title())}</h1>
