@@ -11,6 +11,10 @@ export function StageRate(props: { readonly stage: StageView }) {
     <p class="step-rate quiet">
       <Show when={props.stage.hours}>{(hours) => hours().text}</Show>
       <Show when={props.stage.people}>{(people) => ` · ${en.steps.people(people().text)}`}</Show>
+      <Show when={props.stage.safeStop !== undefined}>
+        {" "}
+        <span class="tag">{en.steps.safeStopMark}</span>
+      </Show>
     </p>
   )
 }
