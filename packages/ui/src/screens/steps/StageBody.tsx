@@ -91,7 +91,7 @@ export function StageBody(props: { readonly stage: StageView }) {
 
 function StageTable(props: { readonly table: StageTableView }) {
   return (
-    <section class="step-part plain-table" aria-label={props.table.label}>
+    <div class="step-part plain-table">
       <h3>
         <EntryLink name={props.table.name}>{props.table.label}</EntryLink>
       </h3>
@@ -111,7 +111,7 @@ function StageTable(props: { readonly table: StageTableView }) {
           </Index>
         </tbody>
       </table>
-    </section>
+    </div>
   )
 }
 
