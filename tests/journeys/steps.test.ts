@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises"
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
 import type { WorkbookPage } from "./workbook-page.ts"
@@ -69,4 +70,57 @@ test("a measured diagonal says at the string line which way to push", async () =
   await corner.getByText("the way from B to A").waitFor()
   await corner.getByText('1 5/16"').waitFor()
   expect(await workbook.overflow()).toBe(0)
+})
+
+test("the steps and the days to order by are saved as a calendar file", async () => {
+  const workbook = await openPegbook({ width: 360, height: 740 })
+  await workbook.screen("Steps")
+  const { page } = workbook
+  const save = page.getByRole("button", { name: "Save the dates as a calendar file" })
+  expect(await save.isDisabled()).toBe(true)
+  await page.getByLabel("First day").fill("2026-05-04")
+  await page.getByLabel("Days from order to delivery").fill("10")
+  const [download] = await Promise.all([page.waitForEvent("download"), save.click()])
+  const file = await readFile(await download.path(), "utf8")
+  expect(file).toContain("SUMMARY:Mark out\\, and have services found\r\n")
+  expect(file).toContain("DTSTART;VALUE=DATE:20260504\r\n")
+  // Ten days before.
+  expect(file).toContain("DTSTART;VALUE=DATE:20260424\r\n")
+  expect(await workbook.overflow()).toBe(0)
+})
+
+test("a photo is kept with its step, made smaller, and can be taken away and brought back", async () => {
+  const workbook = await openPegbook({ width: 360, height: 740 })
+  await workbook.screen("Steps")
+  const { page } = workbook
+  const first = step(workbook, "mark-out")
+  const data = await page.evaluate(() => {
+    const canvas = document.createElement("canvas")
+    canvas.width = 3_200
+    canvas.height = 1_600
+    canvas.getContext("2d")?.fillRect(0, 0, 900, 900)
+    return canvas.toDataURL("image/png").split(",")[1] ?? ""
+  })
+  const input = first.getByLabel("Add photos to: Mark out, and have services found")
+  await input.setInputFiles({
+    name: "pegs.png",
+    mimeType: "image/png",
+    buffer: Buffer.from(data, "base64"),
+  })
+  const photo = first.getByRole("img", { name: /^Photo 1 of: Mark out/ })
+  await photo.waitFor()
+  const width = () => photo.evaluate((one) => (one as HTMLImageElement).naturalWidth)
+  await expect.poll(width).toBe(1_600)
+  expect(await workbook.overflow()).toBe(0)
+
+  await input.setInputFiles({ name: "list.txt", mimeType: "text/plain", buffer: Buffer.from("no picture") })
+  await first.getByRole("alert").getByText("“list.txt” was not added").waitFor()
+
+  await page.waitForTimeout(1_000)
+  await page.reload()
+  await photo.waitFor()
+  await first.getByRole("button", { name: "Remove photo 1 of: Mark out, and have services found" }).click()
+  await photo.waitFor({ state: "detached" })
+  await page.getByRole("button", { name: "Undo" }).click()
+  await photo.waitFor()
 })

@@ -27,8 +27,8 @@ export interface Build {
   readonly surface: "tiles" | "sheets" | "boards along" | "boards across"
   readonly edge?: "upright" | "kerb"
   readonly net: boolean
-  /** Ramps and steps at the ends. */
-  readonly access?: true
+  /** Ramps and steps with timbers of their own, or steps of which only the places are known. */
+  readonly access: "flights" | "steps"
   /** Rows of blocking: along the sheets' joints, or shared out. */
   readonly blocking?: "under joints" | "even"
 }

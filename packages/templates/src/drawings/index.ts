@@ -33,6 +33,7 @@ export const GAME_TABLE_DRAWINGS = drawingsOf({
   joists: true,
   surface: "tiles",
   edge: "upright",
+  access: "steps",
   net: true,
   blocking: "under joints",
 })
@@ -42,6 +43,7 @@ export const SHED_DRAWINGS = drawingsOf({
   stands: "pad",
   joists: true,
   surface: "sheets",
+  access: "steps",
   net: false,
   blocking: "under joints",
 })
@@ -62,7 +64,7 @@ export const BOARDWALK_DRAWINGS = drawingsOf({
   joists: false,
   surface: "boards across",
   edge: "kerb",
-  access: true,
+  access: "flights",
   net: false,
 })
 
@@ -80,6 +82,7 @@ export const DECK_DRAWINGS = drawingsOf({
   perLine: "supports_per_beam",
   joists: true,
   surface: "boards along",
+  access: "steps",
   net: false,
   blocking: "even",
 })
@@ -90,6 +93,7 @@ export const GREENHOUSE_DRAWINGS = drawingsOf({
   perLine: "supports_per_skid",
   joists: true,
   surface: "boards along",
+  access: "steps",
   net: false,
   blocking: "even",
 })

@@ -18,6 +18,7 @@ const LAYERS = [
   { id: "boards", title: "Boards", fill: "board", storey: 4 },
   { id: "edge", title: "Edge boards", fill: "board", storey: 6 },
   { id: "access", title: "Ramps and steps", fill: "board", storey: 4 },
+  { id: "net", title: "Net", fill: "net" },
   { id: "posts", title: "Net posts", fill: "post" },
   { id: "outline", title: "Outline", fill: "outline", outline: true },
   { id: "heights", title: "Heights", fill: "height" },

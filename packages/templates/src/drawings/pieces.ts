@@ -303,7 +303,7 @@ export const edge = (build: Build): readonly Shape[] => [...edgeSides(build), ..
 
 /** A ramp or a flight of steps at an end, where one is wanted. */
 export function access(build: Build): readonly Shape[] {
-  if (build.access !== true) return []
+  if (build.access === "steps") return [...stepsAtEnds, ...stepsAtSides]
   return [
     {
       kind: "line",
@@ -323,4 +323,36 @@ export function access(build: Build): readonly Shape[] {
       repeat: { times: "treads", x: "outward", z: "-riser_height" },
     }),
   ]
+}
+
+/** Steps of which only the places are known are drawn as solid as far as the next riser. */
+const STEP = {
+  table: "step_places",
+  z: { from: ["top_level", "-riser_height", "-riser_height"], size: "riser_height" },
+}
+
+const stepsAtEnds: readonly Shape[] = [
+  box("access", {
+    ...STEP,
+    where: { at_end: true },
+    x: { from: "x", size: "outward_x" },
+    y: WIDTH,
+    repeat: { times: "treads", x: "outward_x", z: "-riser_height" },
+  }),
+]
+
+const stepsAtSides: readonly Shape[] = [
+  box("access", {
+    ...STEP,
+    where: { at_end: false },
+    x: LENGTH,
+    y: { from: "y", size: "outward_y" },
+    repeat: { times: "treads", y: "outward_y", z: "-riser_height" },
+  }),
+]
+
+/** What is seen of ramps and steps from a side: those that stand out beside the platform. */
+export function accessSeen(build: Build, long: boolean): readonly Shape[] {
+  if (long) return build.access === "steps" ? stepsAtEnds : access(build)
+  return build.access === "steps" ? stepsAtSides : []
 }

@@ -1,5 +1,6 @@
 import type { Shape } from "@pegbook/engine"
 import type { Build } from "./build.ts"
+import { LENGTH, WIDTH } from "./pieces.ts"
 
 export function postMarks(build: Build): readonly Shape[] {
   if (!build.net) return []
@@ -21,4 +22,18 @@ export function posts(build: Build): readonly Shape[] {
       ],
     },
   ]
+}
+
+/** The net as it hangs at the sides that one looks at squarely; its mesh is a fill. */
+export function net(build: Build, long: boolean): readonly Shape[] {
+  if (!build.net) return []
+  const z = { from: "top_level", size: "net_height" }
+  return [1, 2].map((count) => ({
+    kind: "box",
+    layer: "net",
+    of: "net_area",
+    where: { [long ? "net_sides" : "net_ends"]: count },
+    ...(long ? { x: LENGTH } : { y: WIDTH }),
+    z,
+  }))
 }

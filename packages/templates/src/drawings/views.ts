@@ -5,6 +5,7 @@ import { contours, groundBeside, groundUnder, heightsOf, padCut, SIDES, type Sid
 import { type LayerId, layersOf } from "./layers.ts"
 import {
   access,
+  accessSeen,
   blocking,
   cut,
   edge,
@@ -18,7 +19,7 @@ import {
   supports,
   surface,
 } from "./pieces.ts"
-import { postMarks, posts } from "./posts.ts"
+import { net, postMarks, posts } from "./posts.ts"
 
 type Words = Pick<Drawing, "id" | "title" | "says" | "look"> & Pick<Partial<Drawing>, "frame" | "empty">
 
@@ -156,12 +157,13 @@ function elevation(build: Build, side: Side): Drawing {
     [
       ...(build.stands === "pad" ? padCut(build, long) : [groundBeside(side.side)]),
       ...supports(build, seenFrom(build, side)),
-      ...(long ? access(build) : []),
+      ...accessSeen(build, long),
       ...(long
         ? [...lines(build.lines, { line: 1 }), ...(build.joists ? rims(build, side.side === 1 ? 1 : 2) : [])]
         : [...lines(build.lines), ...joists(build, { row: 1 })]),
       ...surface(build, long ? "along" : "across"),
       ...edgeSeen(build, side.side),
+      ...net(build, long),
       ...posts(build),
       outline(),
       ...heightsOf(side.side),

@@ -1,6 +1,7 @@
 import type { InputEntry, Section } from "@pegbook/engine"
 import { SIDE_DROP_READS, solveSideDrops } from "../solvers/side-drops.ts"
 import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, STAIR_IRC, USER } from "../sources.ts"
+import { withStepPlaces } from "./step-places.ts"
 import { groundAt, groundFormula } from "./survey-between.ts"
 
 /** Which sides have steps. */
@@ -367,7 +368,7 @@ const heightsWith = (steps: StepSides): Section => ({
 })
 
 /** Steps at whichever of the four sides the user wants them. */
-export const heights: Section = heightsWith(anySide)
+export const heights: Section = withStepPlaces(heightsWith(anySide))
 
 /** Where the two ends have a ramp, steps or nothing. Needs access_high_end, access_low_end. */
 export const heightsBesideRamps: Section = heightsWith({

@@ -1,8 +1,20 @@
-import type { Section } from "@pegbook/engine"
+import type { InputEntry, Section } from "@pegbook/engine"
 import { sizesFrom } from "../figures/dressed-sizes.ts"
 import { GEOMETRY, STAIR_IRC, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import { STEP_RULE, TREAD_IRC } from "../sources-walk.ts"
+
+export const treadDepth: InputEntry = {
+  kind: "input",
+  name: "tread_depth",
+  label: "Depth of a tread",
+  why: "From front to back. A whole shoe should fit on it.",
+  sources: [USER, TREAD_IRC],
+  measure: "length",
+  default: "11 1/4 in",
+  least: "6 in",
+  most: "4 ft",
+}
 
 /**
  * What the steps at the sides of a walk are made of, where steps were chosen.
@@ -14,17 +26,7 @@ export const steps: Section = {
   title: "Steps",
   says: "Treads and the timbers that carry them, at the sides where people climb steps.",
   entries: [
-    {
-      kind: "input",
-      name: "tread_depth",
-      label: "Depth of a tread",
-      why: "From front to back. A whole shoe should fit on it.",
-      sources: [USER, TREAD_IRC],
-      measure: "length",
-      default: "11 1/4 in",
-      least: "6 in",
-      most: "4 ft",
-    },
+    treadDepth,
     {
       kind: "figure",
       name: "tread_depth_least",

@@ -168,6 +168,32 @@ describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s
     }
   })
 
+  test.runIf(book.has("step_places"))("each tread goes one tread's depth outward and one riser down", () => {
+    for (const row of [1, 2]) {
+      const treads = areas(shapesOf("side-1"), "access").filter((shape) => shape.of.row === row)
+      expect(treads).toHaveLength(metres(book, "step_places.treads", row))
+      const riser = metres(book, "step_places.riser_height", row)
+      const edge = metres(book, "step_places.x", row)
+      for (const [at, tread] of treads.entries()) {
+        const [left, right] = spanOf(tread, "u")
+        expect(right - left).toBeCloseTo(metres(book, "tread_depth"), 9)
+        expect(Math.min(Math.abs(left - edge), Math.abs(right - edge))).toBeCloseTo(
+          at * metres(book, "tread_depth"),
+          9,
+        )
+        expect(spanOf(tread, "v")[1]).toBeCloseTo(metres(book, "top_level") - (at + 1) * riser, 9)
+      }
+    }
+  })
+
+  test.runIf(book.has("net_height"))("the net hangs from its height down to the surface", () => {
+    const [net] = areas(shapesOf("side-1"), "net")
+    if (net === undefined) throw new Error("no net")
+    const [foot, head] = spanOf(net, "v")
+    expect(head - foot).toBeCloseTo(metres(book, "net_height"), 9)
+    expect(foot).toBeCloseTo(metres(book, "top_level"), 9)
+  })
+
   test("the stack of layers is drawn from the same rows as the plan", () => {
     const rows = (id: string, layer: string) =>
       new Set(areas(shapesOf(id), layer).map((shape) => shape.of.row))

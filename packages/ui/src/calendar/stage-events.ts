@@ -33,3 +33,29 @@ export function stageEvents(
     return event
   })
 }
+
+/**
+ * For each stage that things are bought for, the day to order them by: so many days before it begins. `title` names one;
+ * `events` are those of the stages, in the same order.
+ */
+export function orderEvents(
+  stages: readonly StageView[],
+  events: readonly CalendarEvent[],
+  daysBefore: number,
+  title: (stage: string) => string,
+): readonly CalendarEvent[] {
+  return stages.flatMap(({ title: stage, needs }, at) => {
+    const event = events[at]
+    if (event === undefined || needs.length === 0) return []
+    const from = later(event.from, -daysBefore)
+    return [
+      {
+        uid: `order-${event.uid}`,
+        title: title(stage),
+        says: needs.map(({ thing, amounts }) => `${thing}: ${amounts.join("; ")}`).join("\n"),
+        from,
+        until: later(from, 1),
+      },
+    ]
+  })
+}

@@ -22,49 +22,51 @@ export function PlainTable(props: {
   })
   const rows = createMemo(() => Array.from({ length: view().rowCount }, (_, row) => row))
   return (
-    <section class="plain-table" data-plain-table={props.name}>
+    <div data-plain-table={props.name}>
       <h3 id={`plain-${props.name}`}>{sheet.entry(props.name).label}</h3>
       <p class="quiet">{sheet.entry(props.name).why}</p>
       <Show when={rows().length > 0} fallback={<p>{en.table.empty}</p>}>
-        <table aria-labelledby={`plain-${props.name}`}>
-          <thead>
-            <tr>
-              <Show when={props.boxes}>
-                <th scope="col" class="tick-cell">
-                  <span class="hidden-text">{en.buildBook.tick}</span>
-                </th>
-              </Show>
-              <Index each={columns()}>
-                {(column) => (
-                  <th scope="col" classList={{ words: column().measure === "text" }}>
-                    {column().label}
+        <section class="plain-table" tabindex={0} aria-label={en.table.scroll(sheet.entry(props.name).label)}>
+          <table aria-labelledby={`plain-${props.name}`}>
+            <thead>
+              <tr>
+                <Show when={props.boxes}>
+                  <th scope="col" class="tick-cell">
+                    <span class="hidden-text">{en.buildBook.tick}</span>
                   </th>
-                )}
-              </Index>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={rows()}>
-              {(row) => (
-                <tr>
-                  <Show when={props.boxes}>
-                    <td class="tick-cell">
-                      <span class="tick-box" />
-                    </td>
-                  </Show>
-                  <Index each={columns()}>
-                    {(column) => (
-                      <td classList={{ words: column().measure === "text" }}>
-                        {column().readings?.[row]?.text ?? "—"}
+                </Show>
+                <Index each={columns()}>
+                  {(column) => (
+                    <th scope="col" classList={{ words: column().measure === "text" }}>
+                      {column().label}
+                    </th>
+                  )}
+                </Index>
+              </tr>
+            </thead>
+            <tbody>
+              <For each={rows()}>
+                {(row) => (
+                  <tr>
+                    <Show when={props.boxes}>
+                      <td class="tick-cell">
+                        <span class="tick-box" />
                       </td>
-                    )}
-                  </Index>
-                </tr>
-              )}
-            </For>
-          </tbody>
-        </table>
+                    </Show>
+                    <Index each={columns()}>
+                      {(column) => (
+                        <td classList={{ words: column().measure === "text" }}>
+                          {column().readings?.[row]?.text ?? "—"}
+                        </td>
+                      )}
+                    </Index>
+                  </tr>
+                )}
+              </For>
+            </tbody>
+          </table>
+        </section>
       </Show>
-    </section>
+    </div>
   )
 }

@@ -727,11 +727,25 @@ export const en = {
     note: "Your notes",
     calendar: "In a calendar",
     calendarSays:
-      "A file with one entry a step, one after the other in whole days. Waiting, weather and days off are not in it: move what has to move.",
+      "A file with one entry a step, one after the other in whole days, and the days by which to order what each takes. Waiting, weather and days off are not in it: move what has to move.",
     start: "First day",
-    saveCalendar: "Save a calendar file",
+    delivery: "Days from order to delivery",
+    orderFor: (stage: string) => `Order by today: ${stage}`,
+    saveCalendar: "Save the dates as a calendar file",
     calendarFile: "pegbook-steps.ics",
     noteSays: (title: string) => `Your notes on: ${title}`,
+    safeStopMark: "safe stop",
+    photos: "Your photos",
+    photosSay:
+      "Kept in this browser only, made smaller, without the place that the camera wrote in. They are not in a saved file.",
+    addPhotos: "Add photos",
+    addPhotosSays: (title: string) => `Add photos to: ${title}`,
+    photo: (title: string, number: number, taken: string) => `Photo ${number} of: ${title}, added ${taken}`,
+    removePhoto: "Remove",
+    removePhotoSays: (title: string, number: number) => `Remove photo ${number} of: ${title}`,
+    photoRemoved: "Removed the photo.",
+    notAPhoto: (name: string) => `“${name}” was not added: the browser cannot read it as a picture.`,
+    photoNotKept: (reason: string) => `The photo was not kept. ${reason}`,
   },
 
   setOut: {

@@ -4,7 +4,7 @@ import fc from "fast-check"
 import ICAL from "ical.js"
 import { describe, expect, test } from "vitest"
 import { iCalendar } from "../../src/calendar/ical.ts"
-import { isDate, stageEvents } from "../../src/calendar/stage-events.ts"
+import { isDate, orderEvents, stageEvents } from "../../src/calendar/stage-events.ts"
 
 const SEED = 20261125
 const STAMP = new Date("2026-11-25T16:05:07.123Z")
@@ -65,6 +65,21 @@ test("the steps follow one another, whole days, over the end of a month", () => 
   const back = read(iCalendar(events, STAMP))
   expect(back.map(({ summary }) => summary)).toEqual(stages.map(({ title }) => title))
   expect(new Set(back.map(({ uid }) => uid)).size).toBe(stages.length)
+})
+
+test("what a stage takes is ordered so many days before it begins, over the end of a month", () => {
+  const { book } = openBook(demo())
+  const stages = book.stages()
+  const events = stageEvents(stages, "w1", "2026-03-02")
+  const orders = orderEvents(stages, events, 7, (stage) => `Order: ${stage}`)
+  const bought = stages.filter(({ needs }) => needs.length > 0)
+  expect(orders.map(({ title }) => title)).toEqual(bought.map(({ title }) => `Order: ${title}`))
+  // The seventh day before the second of March 2026 is the 23rd of February.
+  expect(orders[0]?.from).toBe("2026-02-23")
+  expect(orders[0]?.until).toBe("2026-02-24")
+  expect(orders[0]?.says).toContain("peg: 12")
+  const back = read(iCalendar([...orders, ...events], STAMP))
+  expect(new Set(back.map(({ uid }) => uid)).size).toBe(orders.length + events.length)
 })
 
 test.each([

@@ -46,11 +46,20 @@ export function Hatches(props: { readonly id: string; readonly scale: number }) 
         <rect class="hatch-end" width="8" height="8" />
         <path class="hatch-stroke" d="M0 8 8 0M-2 2 2-2M6 10 10 6" />
       </pattern>
+      <pattern
+        id={`${props.id}-net`}
+        width="8"
+        height="8"
+        patternUnits="userSpaceOnUse"
+        patternTransform={still()}
+      >
+        <path class="hatch-mesh" d="M0 0 8 8M8 0 0 8" />
+      </pattern>
     </defs>
   )
 }
 
-const HATCHED: ReadonlySet<string> = new Set(["soil", "stone", "concrete", "end"])
+const HATCHED: ReadonlySet<string> = new Set(["soil", "stone", "concrete", "end", "net"])
 
 /** The hatch of a material that has one, out of those with this id. */
 export const hatchOf = (fill: string, id: string): string | undefined =>

@@ -11,6 +11,10 @@ export function StageRate(props: { readonly stage: StageView }) {
     <p class="step-rate quiet">
       <Show when={props.stage.hours}>{(hours) => hours().text}</Show>
       <Show when={props.stage.people}>{(people) => ` · ${en.steps.people(people().text)}`}</Show>
+      <Show when={props.stage.safeStop !== undefined}>
+        {" "}
+        <span class="tag">{en.steps.safeStopMark}</span>
+      </Show>
     </p>
   )
 }
@@ -87,7 +91,7 @@ export function StageBody(props: { readonly stage: StageView }) {
 
 function StageTable(props: { readonly table: StageTableView }) {
   return (
-    <section class="step-part plain-table" aria-label={props.table.label}>
+    <div class="step-part plain-table">
       <h3>
         <EntryLink name={props.table.name}>{props.table.label}</EntryLink>
       </h3>
@@ -107,7 +111,7 @@ function StageTable(props: { readonly table: StageTableView }) {
           </Index>
         </tbody>
       </table>
-    </section>
+    </div>
   )
 }
 

@@ -1,11 +1,11 @@
 import type { StageView } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, Index, Show } from "solid-js"
-import { useSession, useSheet } from "../../bridge/context.ts"
-import { iCalendar } from "../../calendar/ical.ts"
-import { isDate, stageEvents } from "../../calendar/stage-events.ts"
+import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { en } from "../../text/en.ts"
+import { Calendar } from "./Calendar.tsx"
 import { StageBody, StageRate } from "./StageBody.tsx"
+import { StagePhotos } from "./StagePhotos.tsx"
 import { doneCount, isDone, nextStage, wantedFor, withHere } from "./steps-model.ts"
 import "./steps.css"
 
@@ -104,41 +104,6 @@ function Ready(props: { readonly stage: StageView }) {
   )
 }
 
-/** The steps as a file for a calendar, from a day on. */
-function Calendar(props: { readonly stages: readonly StageView[] }) {
-  const session = useSession()
-  const [start, setStart] = createSignal("")
-  function save(): void {
-    const file = iCalendar(stageEvents(props.stages, session.current(), start()), new Date())
-    const address = URL.createObjectURL(new Blob([file], { type: "text/calendar" }))
-    const link = document.createElement("a")
-    link.href = address
-    link.download = en.steps.calendarFile
-    link.click()
-    URL.revokeObjectURL(address)
-  }
-  return (
-    <section class="steps-calendar" aria-labelledby="steps-calendar">
-      <h2 id="steps-calendar">{en.steps.calendar}</h2>
-      <p class="quiet">{en.steps.calendarSays}</p>
-      <div class="actions">
-        <label>
-          <span class="block-caption">{en.steps.start}</span>
-          <input
-            type="date"
-            class="field"
-            value={start()}
-            onInput={(event) => setStart(event.currentTarget.value)}
-          />
-        </label>
-        <button type="button" class="small" disabled={!isDate(start())} onClick={save}>
-          {en.steps.saveCalendar}
-        </button>
-      </div>
-    </section>
-  )
-}
-
 interface StepProps {
   readonly stage: StageView
   readonly number: number
@@ -183,6 +148,9 @@ function Step(props: StepProps) {
       </div>
       <div id={id} class="step-body" hidden={!props.open}>
         <StageBody stage={props.stage} />
+        <Show when={props.open}>
+          <StagePhotos stage={props.stage.id} title={props.stage.title} />
+        </Show>
         <label class="step-note">
           <span class="block-caption">{en.steps.note}</span>
           <textarea

@@ -1,0 +1,3 @@
+import { nothingForgottenIn } from "./random-designs.ts"
+
+nothingForgottenIn("game-table-platform")

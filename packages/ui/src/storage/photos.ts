@@ -1,0 +1,61 @@
+import { type IDBPDatabase, openDB } from "idb"
+
+/** A picture kept with a step of a workbook. */
+export interface Photo {
+  readonly id: string
+  readonly workbook: string
+  readonly stage: string
+  /** When it was added, as ISO 8601. */
+  readonly added: string
+  readonly picture: Blob
+}
+
+/** Photos, in a database of their own: they are large, and no workbook needs them to open. */
+export interface Photos {
+  /** Oldest first. */
+  of(workbook: string, stage: string): Promise<readonly Photo[]>
+  put(photo: Photo): Promise<void>
+  remove(id: string): Promise<void>
+}
+
+const DATABASE = "pegbook-photos"
+const PHOTOS = "photos"
+const PLACE = "place"
+
+/** Opens the database when first asked. Whatever the browser refuses, rejects. */
+export function indexedDbPhotos(): Photos {
+  let database: Promise<IDBPDatabase> | undefined
+  async function connect(): Promise<IDBPDatabase> {
+    if (globalThis.indexedDB === undefined) throw new DOMException("no database", "SecurityError")
+    database ??= openDB(DATABASE, 1, {
+      upgrade(made) {
+        made.createObjectStore(PHOTOS, { keyPath: "id" }).createIndex(PLACE, ["workbook", "stage"])
+      },
+      blocking: (_version, _wanted, event) => {
+        database = undefined
+        ;(event.target as IDBDatabase).close()
+      },
+      terminated: () => {
+        database = undefined
+      },
+    })
+    try {
+      return await database
+    } catch (refused) {
+      database = undefined
+      throw refused
+    }
+  }
+  return {
+    async of(workbook, stage) {
+      const found: Photo[] = await (await connect()).getAllFromIndex(PHOTOS, PLACE, [workbook, stage])
+      return found.toSorted((a, b) => (a.added < b.added ? -1 : 1))
+    },
+    async put(photo) {
+      await (await connect()).put(PHOTOS, photo)
+    },
+    async remove(id) {
+      await (await connect()).delete(PHOTOS, id)
+    },
+  }
+}
