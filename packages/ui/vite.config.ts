@@ -30,6 +30,8 @@ export default defineConfig({
     contentSecurityPolicy(),
     offlineFiles(inHere("src/offline/worker.ts"), inHere("public")),
   ],
+  // A worker that loads the solver on first need has more files than one.
+  worker: { format: "es" },
   preview: { headers: HEADERS },
   build: { target: "es2022", chunkSizeWarningLimit: 2_000, assetsInlineLimit: 0 },
 })

@@ -1,7 +1,7 @@
 // Every public name of the engine, by hand: read it as the table of contents.
 
 // A workbook that is open, and what is saved of it
-export type { Book } from "./book/book.ts"
+export type { Book, BookChange } from "./book/book.ts"
 export {
   type BookDocument,
   type Change,
@@ -23,6 +23,7 @@ export {
   seek,
   seekNear,
 } from "./book/seek.ts"
+export type { Unproven } from "./book/settled.ts"
 export type { StageNeedView, StageView } from "./book/stages.ts"
 export {
   type SweepEnd,
@@ -77,7 +78,7 @@ export type {
   Rows,
   TableEntry,
 } from "./definition/entry.ts"
-export type { Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
+export type { Proof, Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
 export type { Source, SourceKind } from "./definition/source.ts"
 export type { Cell, Stage, StageNeed, StageValue } from "./definition/stage.ts"
 

@@ -1,6 +1,14 @@
 import { type Component, createEffect, For, type JSX, lazy, on, Show, Suspense } from "solid-js"
 import { Dynamic } from "solid-js/web"
-import { SessionContext, SheetContext, useSession, useWalk, WalkContext } from "./bridge/context.ts"
+import {
+  ProvingContext,
+  SessionContext,
+  SheetContext,
+  useSession,
+  useWalk,
+  WalkContext,
+} from "./bridge/context.ts"
+import { createProving, startProver } from "./bridge/proving.ts"
 import type { Session } from "./bridge/session.ts"
 import { createWalk, SCREENS, type Screen } from "./bridge/walk.ts"
 import { MovedBar } from "./parts/MovedBar.tsx"
@@ -10,11 +18,13 @@ import { Trail } from "./parts/Trail.tsx"
 import { Start } from "./screens/start/Start.tsx"
 import { SectionsButton } from "./screens/worksheet/SectionsButton.tsx"
 import { Worksheet } from "./screens/worksheet/Worksheet.tsx"
+import { windowClock } from "./storage/keeper.ts"
 import { en } from "./text/en.ts"
 
 /** Screens beside the worksheet, each fetched when first asked for. */
 const FETCHED = {
   drawings: lazy(() => import("./screens/drawings/Drawings.tsx")),
+  "cut-list": lazy(() => import("./screens/cut-list/CutList.tsx")),
   "set-out": lazy(() => import("./screens/set-out/SetOut.tsx")),
   steps: lazy(() => import("./screens/steps/Steps.tsx")),
   compare: lazy(() => import("./screens/compare/Compare.tsx")),
@@ -27,6 +37,7 @@ export function App(props: { readonly session: Session }) {
   const { session } = props
   const walk = createWalk((name) => session.sheet()?.has(name) ?? false)
 
+  const proving = createProving(session.sheet, startProver, windowClock)
   createEffect(() => {
     const { look } = session.preferences()
     if (look === "device") delete document.documentElement.dataset.look
@@ -47,7 +58,9 @@ export function App(props: { readonly session: Session }) {
   return (
     <SessionContext.Provider value={session}>
       <WalkContext.Provider value={walk}>
-        <Page />
+        <ProvingContext.Provider value={proving}>
+          <Page />
+        </ProvingContext.Provider>
       </WalkContext.Provider>
     </SessionContext.Provider>
   )
@@ -131,8 +144,13 @@ function Opening() {
 
 function ScreenLink(props: { readonly screen: Screen }) {
   const walk = useWalk()
+  let link: HTMLAnchorElement | undefined
+  createEffect(() => {
+    if (walk.screen() === props.screen) link?.scrollIntoView({ block: "nearest", inline: "center" })
+  })
   return (
     <a
+      ref={link}
       href={`#/${props.screen}`}
       aria-current={walk.screen() === props.screen ? "page" : undefined}
       onClick={(event) => {

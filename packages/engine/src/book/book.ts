@@ -1,9 +1,11 @@
 import type { Definition, Section } from "../definition/definition.ts"
+import type { Solution } from "../definition/solver.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import type { BookDocument, StageProgress } from "./document.ts"
 import type { HistoryStep } from "./history.ts"
 import type { OwnEntry } from "./own-entry.ts"
+import type { Unproven } from "./settled.ts"
 import type { StageView } from "./stages.ts"
 import type {
   Comparison,
@@ -15,6 +17,9 @@ import type {
   TableView,
   Working,
 } from "./views.ts"
+
+/** A person changed something, or a better solution of a solved table was put in place. */
+export type BookChange = "changed" | "settled"
 
 /**
  * An open workbook: a template's graph with a person's values in it, and its scenario copies.
@@ -114,10 +119,18 @@ export interface Book {
   /** Changes what is kept of one stage. */
   note(stage: string, change: StageProgress): void
 
+  /** The solved tables that a prover may still solve better, and what to ask it. */
+  unproven(): readonly Unproven[]
+  /**
+   * Puts a prover's solution in place of the one made at once, if that is still what is asked; otherwise it is kept for
+   * when it is asked again, and not accepted. Neither in the history nor saved. @throws RangeError for other tables
+   */
+  settle(table: string, given: unknown, solution: Solution): EditResult
+
   /** Problems of the whole workbook, in the order of the work. */
   problems(): readonly Problem[]
   /** What is saved. A plain object, valid under the document's schema. */
   document(): BookDocument
   /** Called after each change; returns what stops it. */
-  subscribe(listener: () => void): () => void
+  subscribe(listener: (change: BookChange) => void): () => void
 }

@@ -1,5 +1,5 @@
 import type { TableEntry } from "../definition/entry.ts"
-import type { Solution, SolverGiven, SolverReport, SolverValue } from "../definition/solver.ts"
+import type { Proof, Solution, SolverGiven, SolverReport, SolverValue } from "../definition/solver.ts"
 import type { Ast } from "../formula/ast.ts"
 import { evaluateFormula } from "../formula/evaluate.ts"
 import { toCell, toGraphValue } from "../graph/decimal-graph.ts"
@@ -18,6 +18,7 @@ import type { MeasureId } from "../units/measure.ts"
 import { type Compiled, LIST_COLUMN, rowsNode } from "./compile.ts"
 import type { Holding } from "./holding.ts"
 import { isList, isTyped, typedColumns } from "./outline.ts"
+import type { Settled, Unproven } from "./settled.ts"
 import type { Value } from "./typed.ts"
 
 /** More rows than any platform has, few enough that a slip of the finger cannot hang the page. */
@@ -29,6 +30,15 @@ export interface Given {
   readonly typed: ReadonlyMap<string, readonly Value[]>
   /** Per entered table, or table of figures, the values of its columns. */
   readonly tables: ReadonlyMap<string, ReadonlyMap<string, readonly Value[]>>
+}
+
+/** What was made of a solved table. */
+interface SolvedTable {
+  /** The values that it was solved from. */
+  readonly key: string
+  readonly report: SolverReport
+  /** What a prover may solve better, as JSON, and whether one has. */
+  readonly proof?: { readonly by: string; readonly problem: string; readonly settled: boolean }
 }
 
 interface TableRows {
@@ -49,13 +59,15 @@ export class Calculation {
   readonly #holding: Holding
   readonly #graph: Graph
   readonly #rows = new Map<string, number>()
-  readonly #solved = new Map<string, { readonly key: string; readonly report: SolverReport }>()
+  readonly #settledSolutions: Settled
+  readonly #solved = new Map<string, SolvedTable>()
   readonly #tableProblems = new Map<string, Problem>()
   /** Read from the graph when first asked for, dropped when a change names them. */
   readonly #scalars = new Map<string, GraphValue>()
   readonly #columns = new Map<string, readonly GraphValue[]>()
 
-  constructor(compiled: Compiled, holding: Holding, build: GraphBuilder, given: Given) {
+  constructor(compiled: Compiled, holding: Holding, build: GraphBuilder, given: Given, settled: Settled) {
+    this.#settledSolutions = settled
     this.#compiled = compiled
     this.#holding = holding
     this.#graph = build(this.#scalarNodes(given), this.#tableNodes(given))
@@ -137,6 +149,27 @@ export class Calculation {
 
   report(table: string): SolverReport | undefined {
     return this.#solved.get(table)?.report
+  }
+
+  /** The tables that a prover may solve better, in the order of the work. */
+  unproven(): readonly Unproven[] {
+    return [...this.#compiled.outline.keys()].flatMap((table) => {
+      const proof = this.#solved.get(table)?.proof
+      if (proof === undefined || proof.settled) return []
+      return [{ table, prover: proof.by, given: JSON.parse(proof.problem) as unknown }]
+    })
+  }
+
+  /** Whether a table is solved from this problem, and nothing better is in place. */
+  waitsFor(table: string, problem: string): boolean {
+    const proof = this.#solved.get(table)?.proof
+    return proof !== undefined && !proof.settled && proof.problem === problem
+  }
+
+  /** Takes up what has been settled since for a table. */
+  takeUp(table: string): void {
+    this.#solved.delete(table)
+    this.#settle()
   }
 
   /** What is wrong with a table's rows. */
@@ -240,7 +273,7 @@ export class Calculation {
   /** The rows that a table should have now; nothing where it has them. */
   #settled(table: TableEntry): TableRows | undefined {
     if (table.rows.kind === "formula") return this.#counted(table)
-    return table.rows.kind === "solved" ? this.#solve(table, table.rows.from, table.rows.solve) : undefined
+    return table.rows.kind === "solved" ? this.#solve(table, table.rows) : undefined
   }
 
   #counted(table: TableEntry): TableRows | undefined {
@@ -260,17 +293,25 @@ export class Calculation {
 
   #solve(
     table: TableEntry,
-    from: readonly string[],
-    solve: (given: SolverGiven) => Solution,
+    { from, solve, proof }: Extract<TableEntry["rows"], { readonly kind: "solved" }>,
   ): TableRows | undefined {
     const inputs = new Map(from.map((name) => [name, this.#heldValues(name)]))
     const known = [...inputs.values()].every((values) => values !== undefined)
     const key = known ? JSON.stringify([...inputs]) : ""
     if (this.#solved.get(table.name)?.key === key) return undefined
-    const solution: Solution = known
-      ? runSolver(solve, solverGiven(inputs as ReadonlyMap<string, readonly SolverValue[]>))
-      : { rows: [], report: { method: "", unmet: [] } }
-    this.#solved.set(table.name, { key, report: solution.report })
+    const given = known ? solverGiven(inputs as ReadonlyMap<string, readonly SolverValue[]>) : undefined
+    const problem = given === undefined || proof === undefined ? undefined : problemOf(proof, given)
+    const better = problem === undefined ? undefined : this.#settledSolutions.of(table.name, problem)
+    const solution: Solution =
+      better ??
+      (given === undefined ? { rows: [], report: { method: "", unmet: [] } } : runSolver(solve, given))
+    this.#solved.set(table.name, {
+      key,
+      report: solution.report,
+      ...(proof === undefined || problem === undefined
+        ? {}
+        : { proof: { by: proof.by, problem, settled: better !== undefined } }),
+    })
     this.#tableProblems.delete(table.name)
     if (solution.report.unmet.length > 0) {
       const at = { entry: table.name }
@@ -315,6 +356,15 @@ function solverGiven(inputs: ReadonlyMap<string, readonly SolverValue[]>): Solve
     number: (name) => Number(column(name)[0]),
     text: (name) => String(column(name)[0]),
     yes: (name) => column(name)[0] === true,
+  }
+}
+
+/** Where it cannot be put together there is nothing to prove: the solver says why. */
+function problemOf(proof: Proof, given: SolverGiven): string | undefined {
+  try {
+    return JSON.stringify(proof.problem(given))
+  } catch {
+    return undefined
   }
 }
 

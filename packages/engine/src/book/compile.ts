@@ -13,6 +13,7 @@ import { PLAIN, sameDimension } from "../quantity/dimension.ts"
 import type { MeasureId } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
 import { checkFormulas, isList, type Outline, outline } from "./outline.ts"
+import { checkStage } from "./stage-names.ts"
 
 /** The one column of a list input. */
 export const LIST_COLUMN = "value"
@@ -74,6 +75,7 @@ export function compile(definition: Definition): Compiled {
   for (const drawing of definition.drawings ?? []) {
     checkDrawing(definition.id, drawing, (name) => items.has(name))
   }
+  for (const stage of definition.stages ?? []) checkStage(definition.id, stage, (name) => items.has(name))
   const problems = new Map<string, Problem[]>()
   const report = (id: string, problem: Problem): void => {
     const list = problems.get(id)

@@ -61,11 +61,17 @@ export class Viewer {
     }
   }
 
-  /** The reading of one value: an entry, a list, or a part of a check; null for anything else. */
+  /** The reading of one value: an entry, a list, a column of one row, or a part of a check; null for anything else. */
   reading(id: string): Reading | null {
     const item = this.#compiled.outline.get(id)
     if (item?.kind === "value" && isList(item.entry)) {
       return listReading(this.#calculation.column(id), item, this.#holding, this.#system)
+    }
+    if (item?.kind === "column") {
+      const [value, ...more] = this.#calculation.column(id)
+      return value === undefined || more.length > 0
+        ? null
+        : this.#holding.reading(value, item.entry.measure, this.#system)
     }
     if (item === undefined ? !this.#compiled.formulas.has(id) : item.kind !== "value") return null
     return this.#holding.reading(this.#calculation.scalar(id), this.#measureOf(id), this.#system)
@@ -274,7 +280,12 @@ export class Viewer {
       this.#holding.reading(this.#holding.fromHeld(held, aim.measure), aim.measure, this.#system)
     const objective = read(aim.value)
     const bound = most === undefined ? null : read(most)
-    return objective === null ? undefined : { objective, ...(bound === null ? {} : { bound }) }
+    if (objective === null) return undefined
+    if (most === undefined || bound === null) return { objective }
+    const apart = aim.value === 0 ? 0 : Math.abs(aim.value - most) / Math.abs(aim.value)
+    // Up, to the hundredth of a per cent: a gap may never read smaller than it is.
+    const gap = this.#holding.reading(Math.ceil(apart * 10_000) / 10_000, "share", this.#system)
+    return { objective, bound, ...(gap === null ? {} : { gap }) }
   }
 
   #viewColumn(name: string, item: Item & { readonly kind: "column" }): EntryView {

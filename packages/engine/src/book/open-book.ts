@@ -1,10 +1,11 @@
 import type { Definition } from "../definition/definition.ts"
+import type { Solution } from "../definition/solver.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
 import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import { type Scales, USUAL_SCALES } from "../quantity/scales.ts"
 import type { UnitSystem } from "../units/measure.ts"
-import type { Book } from "./book.ts"
+import type { Book, BookChange } from "./book.ts"
 import { changesBetween } from "./changes.ts"
 import { compareSides, type Side } from "./compare.ts"
 import { type Compiled, compile, ownerOf } from "./compile.ts"
@@ -20,7 +21,8 @@ import { readDifference } from "./read-scenario.ts"
 import { findRemedies } from "./remedies.ts"
 import { type Scenario, toScenarioDocument, viewScenario } from "./scenario.ts"
 import { searchNames } from "./search.ts"
-import { movedBetween } from "./snapshot.ts"
+import { Settled, type Unproven } from "./settled.ts"
+import { movedBetween, type Snapshot } from "./snapshot.ts"
 import { readStages, type StageView } from "./stages.ts"
 import { newState, type State, savedState, scenarioOf, withCopy, withScenario } from "./state.ts"
 import { Trial } from "./trial.ts"
@@ -67,10 +69,11 @@ export function openBook(
     holding: new Holding(options.scales ?? USUAL_SCALES),
     build: options.graph ?? buildHyperFormulaGraph,
     now: options.now ?? Date.now,
+    settled: new Settled(),
     progress: document?.progress ?? {},
     unknown: document === undefined ? {} : unknownMembers(document),
   }
-  const work = new Work(compiled, fixed.holding, fixed.build, scenarioOf(state, state.current))
+  const work = new Work(compiled, fixed.holding, fixed.build, scenarioOf(state, state.current), fixed.settled)
   const { sections } = merged.definition
   const book = new OpenBook(fixed, state, sections, work, new History(document?.history))
   return { book, problems: [...merged.problems, ...work.unread] }
@@ -85,6 +88,7 @@ interface Fixed {
   readonly holding: Holding
   readonly build: GraphBuilder
   readonly now: () => number
+  readonly settled: Settled
   readonly progress: Readonly<Record<string, StageProgress>>
   /** Members of the saved document that this version does not know. */
   readonly unknown: Readonly<Record<string, unknown>>
@@ -105,7 +109,7 @@ function unknownMembers(document: BookDocument): Record<string, unknown> {
 class OpenBook implements Book {
   readonly #fixed: Fixed
   readonly #history: History
-  readonly #listeners = new Set<() => void>()
+  readonly #listeners = new Set<(change: BookChange) => void>()
   readonly #usedIds: Set<string>
   #state: State
   /** Beside the state: what is built stays built, whatever is undone. */
@@ -114,6 +118,8 @@ class OpenBook implements Book {
   #work: Work
   #viewer: Viewer
   #moved: readonly Moved[] = []
+  /** As it was before the last change, where that moved anything. */
+  #before: Snapshot | undefined
 
   constructor(fixed: Fixed, state: State, sections: Definition["sections"], work: Work, history: History) {
     this.#fixed = fixed
@@ -202,10 +208,10 @@ class OpenBook implements Book {
     const item = this.#items.get(check)
     if (item?.kind !== "value" || item.entry.kind !== "check") throw new RangeError(`${check} is not a check`)
     if ((item.entry.remedies ?? []).length === 0) return []
-    const { holding, build } = this.#fixed
+    const { holding, build, settled } = this.#fixed
     const { system } = this.#state
     const { compiled } = this.#work
-    const trial = new Trial({ compiled, holding, build, system, scenario: this.#current })
+    const trial = new Trial({ compiled, holding, build, system, scenario: this.#current, settled })
     return findRemedies(item.entry, trial)
   }
 
@@ -214,6 +220,28 @@ class OpenBook implements Book {
     const typing = typeInto(copy, typed, this.#work.compiled, this.#state.system)
     if ("problems" in typing) return refused(...typing.problems)
     return this.#go(withCopy(this.#state, typing.scenario))
+  }
+
+  unproven(): readonly Unproven[] {
+    return this.#work.calculation.unproven()
+  }
+
+  settle(table: string, given: unknown, solution: Solution): EditResult {
+    const item = this.#items.get(table)
+    const rows = item?.kind === "table" ? item.entry.rows : undefined
+    if (rows?.kind !== "solved" || rows.proof === undefined)
+      throw new RangeError(`no prover answers for ${table}`)
+    const problem = JSON.stringify(given)
+    const { calculation } = this.#work
+    this.#fixed.settled.put(table, problem, solution)
+    if (!calculation.waitsFor(table, problem)) return refused()
+    const old = this.#work.snapshot()
+    calculation.takeUp(table)
+    // What moved since the last change is what the reader wants to know, not since a step that they did not take.
+    if (this.#before !== undefined) this.#moved = this.#movedSince(this.#before)
+    this.#viewer = this.#work.viewer(this.#state.system, this.#current)
+    this.#tell("settled")
+    return { accepted: true, problems: [], moved: this.#movedSince(old) }
   }
 
   get unitSystem(): UnitSystem {
@@ -332,7 +360,7 @@ class OpenBook implements Book {
 
   note(stage: string, change: StageProgress): void {
     this.#progress = { ...this.#progress, [stage]: { ...this.#progress[stage], ...change } }
-    this.#tell()
+    this.#tell("changed")
   }
 
   problems(): readonly Problem[] {
@@ -361,7 +389,7 @@ class OpenBook implements Book {
     }
   }
 
-  subscribe(listener: () => void): () => void {
+  subscribe(listener: (change: BookChange) => void): () => void {
     this.#listeners.add(listener)
     return () => this.#listeners.delete(listener)
   }
@@ -434,24 +462,29 @@ class OpenBook implements Book {
       const old = this.#work.snapshot()
       const { compiled, merged } = built ?? this.#build(next)
       this.#sections = merged.sections
-      this.#work = new Work(compiled, this.#fixed.holding, this.#fixed.build, this.#current)
+      const { holding, build, settled } = this.#fixed
+      this.#work = new Work(compiled, holding, build, this.#current, settled)
+      this.#before = old
       this.#moved = this.#movedSince(old)
     } else {
       const given = readDifference(this.#items, from, this.#current)
-      if (given.typed.size + given.tables.size === 0) this.#moved = []
-      else {
+      if (given.typed.size + given.tables.size === 0) {
+        this.#before = undefined
+        this.#moved = []
+      } else {
         const old = this.#work.snapshot()
         this.#work.calculation.put(given)
+        this.#before = old
         this.#moved = this.#movedSince(old)
       }
     }
     this.#viewer = this.#work.viewer(next.system, this.#current)
-    this.#tell()
+    this.#tell("changed")
     return { accepted: true, problems: [], moved: this.#moved }
   }
 
-  #tell(): void {
-    for (const listener of this.#listeners) listener()
+  #tell(change: BookChange): void {
+    for (const listener of this.#listeners) listener(change)
   }
 
   #movedSince(before: ReturnType<Work["snapshot"]>): readonly Moved[] {
@@ -463,9 +496,9 @@ class OpenBook implements Book {
   /** A scenario that is not open is worked out in a graph of its own. */
   #side(id: string): Side {
     const scenario = scenarioOf(this.#state, id)
-    const { holding, build } = this.#fixed
+    const { holding, build, settled } = this.#fixed
     const isOpen = id === this.#state.current
-    const work = isOpen ? this.#work : new Work(this.#work.compiled, holding, build, scenario)
+    const work = isOpen ? this.#work : new Work(this.#work.compiled, holding, build, scenario, settled)
     const viewer = isOpen ? this.#viewer : work.viewer(this.#state.system, scenario)
     return {
       scenario: viewScenario(scenario),

@@ -11,6 +11,7 @@ import type { Outline } from "./outline.ts"
 import { readOver, typedOver } from "./overrides.ts"
 import { readDifference, readScenario } from "./read-scenario.ts"
 import type { Scenario } from "./scenario.ts"
+import { Settled } from "./settled.ts"
 import type { Value } from "./typed.ts"
 import { notTypedOver } from "./typing.ts"
 import type { Reading, Verdict } from "./views.ts"
@@ -24,6 +25,8 @@ export interface TrialOf {
   readonly build: GraphBuilder
   readonly system: UnitSystem
   readonly scenario: Choices
+  /** Better solutions known already; none where absent. */
+  readonly settled?: Settled
 }
 
 /** A scenario recalculated apart from the workbook with other values typed, to see what would come of them. */
@@ -38,7 +41,7 @@ export class Trial {
   #viewer: Viewer
 
   constructor(of: TrialOf) {
-    const { compiled, holding, build, system, scenario } = of
+    const { compiled, holding, build, system, scenario, settled = new Settled() } = of
     this.#of = of
     this.items = compiled.outline
     this.system = system
@@ -50,6 +53,7 @@ export class Trial {
       holding,
       build,
       readScenario(compiled.outline, scenario).given,
+      settled,
     )
     this.#faults = new Faults(compiled, this.#calculation)
     this.#now = scenario

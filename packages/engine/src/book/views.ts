@@ -81,8 +81,8 @@ export interface EntryView {
   readonly accepts?: string
   readonly check?: CheckView
   readonly report?: SolverReport
-  /** What the report's objective came to, and its bound, as a person reads them. */
-  readonly reached?: { readonly objective: Reading; readonly bound?: Reading }
+  /** What the report's objective came to, its bound, and how far apart they are at most, as a person reads them. */
+  readonly reached?: { readonly objective: Reading; readonly bound?: Reading; readonly gap?: Reading }
   readonly problems: readonly Problem[]
   /** The user added it. */
   readonly own?: true

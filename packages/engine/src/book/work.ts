@@ -8,6 +8,7 @@ import { Faults } from "./faults.ts"
 import type { Holding } from "./holding.ts"
 import { readScenario } from "./read-scenario.ts"
 import type { Scenario } from "./scenario.ts"
+import type { Settled } from "./settled.ts"
 import { type Snapshot, takeSnapshot } from "./snapshot.ts"
 
 /** One definition's graph with one scenario in it, and what a reader sees of it. */
@@ -20,12 +21,18 @@ export class Work {
   readonly #holding: Holding
   #leanedOn: ReadonlyMap<string, readonly string[]> | undefined
 
-  constructor(compiled: Compiled, holding: Holding, build: GraphBuilder, scenario: Scenario) {
+  constructor(
+    compiled: Compiled,
+    holding: Holding,
+    build: GraphBuilder,
+    scenario: Scenario,
+    settled: Settled,
+  ) {
     this.compiled = compiled
     this.#holding = holding
     const { given, problems } = readScenario(compiled.outline, scenario)
     this.unread = problems
-    this.calculation = new Calculation(compiled, holding, build, given)
+    this.calculation = new Calculation(compiled, holding, build, given, settled)
     this.#faults = new Faults(compiled, this.calculation)
   }
 

@@ -1,5 +1,5 @@
 import type { MeasureId } from "../units/measure.ts"
-import type { Solution, SolverGiven } from "./solver.ts"
+import type { Proof, Solution, SolverGiven } from "./solver.ts"
 import type { Source } from "./source.ts"
 
 /** The six kinds of number that a screen may show. */
@@ -118,6 +118,8 @@ export type Rows =
       readonly kind: "solved"
       readonly from: readonly string[]
       readonly solve: (given: SolverGiven) => Solution
+      /** Absent: what `solve` gives at once is all there is. */
+      readonly proof?: Proof
     }
 
 /** Rows of a thing that there are many of: posts, pieces, crossings. */

@@ -24,6 +24,16 @@ export interface SolverReport {
   readonly bound?: number
   /** What could not be satisfied: each a sentence that says which limit stops it and what would free it. */
   readonly unmet: readonly string[]
+  /** What could be done better by choosing otherwise: each a sentence. Nothing is wrong where there is one. */
+  readonly advice?: readonly string[]
+}
+
+/** A slower search for a better answer than the one that a solver gives at once. */
+export interface Proof {
+  /** The id of the prover, for whoever runs it. */
+  readonly by: string
+  /** What is to be solved, in data that JSON holds: where it is the same, so is the answer. */
+  readonly problem: (given: SolverGiven) => unknown
 }
 
 /** The rows a solver found, in held units, and its report. */

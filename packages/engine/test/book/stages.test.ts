@@ -54,6 +54,23 @@ describe("stages of the work", () => {
     expect(book.stages()[0]?.needs.map(({ thing }) => thing)).toEqual(["string", "spares", "posts"])
   })
 
+  test.each([
+    ["text", { says: ["Take {thrice}."] }, "thrice"],
+    ["check", { checks: ["narrow_check"] }, "narrow_check"],
+    [
+      "need",
+      { needs: [{ thing: "posts", table: "parts", where: "kind", is: ["post"], columns: ["run"] }] },
+      "parts.kind",
+    ],
+    ["time", { hours: { column: "parts.hours", where: "parts.part", is: "post" } }, "parts.hours"],
+  ] as const)("a name that is not there is found when the template is opened: in a %s", (_, wrong, name) => {
+    const [stage] = WALL.stages ?? []
+    const stages = stage === undefined ? [] : [{ ...stage, ...wrong }]
+    expect(() => openBook({ ...WALL, stages })).toThrow(
+      `stage "mark" names nothing in the workbook: "${name}"`,
+    )
+  })
+
   test("are none where the template has none", () => {
     expect(openBook(define(input("width", "length", "4 m"))).book.stages()).toEqual([])
   })

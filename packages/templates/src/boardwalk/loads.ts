@@ -25,7 +25,6 @@ const shared = adapt(supportLoadsOn(SLEEPERS_ON_STRIPS), {
       "Or lay the sleepers no more than {sleeper_spacing_for_soil} apart.",
     ],
   },
-  without: ["support_spacing_for_soil"],
 })
 
 /** What the walk carries, and whether the ground under the sleepers bears it. */

@@ -12,6 +12,7 @@ import { heightsBesideRamps } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { ramp } from "../parts/ramp.ts"
@@ -20,6 +21,7 @@ import { ground, size } from "../parts/site.ts"
 import { sleepers } from "../parts/sleepers.ts"
 import { steps } from "../parts/steps.ts"
 import { stringerJoints, stringers } from "../parts/stringers.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
 import { wood } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
 import { consumablesBought } from "../stages/consumables.ts"
@@ -28,9 +30,10 @@ import { buildUp } from "./build-up.ts"
 import { WALK_JOB } from "./job.ts"
 import { loads } from "./loads.ts"
 import { screws } from "./screws.ts"
+import { fasteners, strength } from "./strength.ts"
 import { strips, supports, trenches, turf } from "./strips.ts"
 import { timber, treatment, WALK_MEMBERS } from "./timber.ts"
-import { BOARDS_ON_STRINGERS } from "./walk.ts"
+import { BOARDS_ON_STRINGERS, SLEEPERS_ON_STRIPS } from "./walk.ts"
 
 /** A walk may be narrower than a platform. */
 const walkSize: Section = adapt(size, {
@@ -108,6 +111,11 @@ export const boardwalk: Definition = {
     cleats,
     wood,
     boards,
+    memberTimber,
+    strength,
+    wetSoil("sleeper_thickness", SLEEPERS_ON_STRIPS.remedies),
+    fasteners,
+    publishedStrengths,
     edgeTrim,
     buildUp,
     heightsBesideRamps,

@@ -1,7 +1,7 @@
 import type { Section } from "@pegbook/engine"
 import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
-import type { TimberMember } from "../solvers/timber-plan.ts"
+import type { TimberMember } from "../solvers/timber-problem.ts"
 
 /** The timber of the walk: what is cut, and from which lengths. */
 export const WALK_MEMBERS: readonly TimberMember[] = [
@@ -10,6 +10,7 @@ export const WALK_MEMBERS: readonly TimberMember[] = [
     size: "stringer_size",
     lengths: "stringer_pieces.length",
     stock: { list: "stringer_stock" },
+    line: "stringer_pieces.line",
   },
   {
     part: "ramp stringer",
@@ -19,7 +20,13 @@ export const WALK_MEMBERS: readonly TimberMember[] = [
   },
   { part: "cleat", size: "stringer_size", lengths: "cleat_pieces.length", stock: { list: "stringer_stock" } },
   { part: "sleeper", size: "sleeper_size", lengths: "sleepers.length", stock: { list: "sleeper_stock" } },
-  { part: "board", size: "board_size", lengths: "board_pieces.length", stock: { list: "board_stock" } },
+  {
+    part: "board",
+    size: "board_size",
+    lengths: "board_pieces.length",
+    stock: { list: "board_stock" },
+    line: "board_pieces.line",
+  },
   { part: "ramp board", size: "board_size", lengths: "ramp_boards.length", stock: { list: "board_stock" } },
   { part: "tread board", size: "board_size", lengths: "step_boards.length", stock: { list: "board_stock" } },
   {

@@ -23,4 +23,8 @@ export const SLEEPERS_ON_STRIPS: SupportedLines = {
   count: "sleeper_count",
   length: "stringer_length",
   supportsPerLine: "sleeper_count",
+  remedies: [
+    { input: "sleeper_spacing_max", toward: "less", step: "6 in" },
+    { input: "sleeper_size", toward: "more" },
+  ],
 }

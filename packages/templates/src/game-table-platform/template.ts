@@ -2,6 +2,7 @@ import type { Definition } from "@pegbook/engine"
 import { GAME_TABLE_DRAWINGS } from "../drawings/index.ts"
 import { blocking } from "../parts/blocking.ts"
 import { blocks } from "../parts/blocks.ts"
+import { loadedByStatics } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { edgeBoards } from "../parts/edge-boards.ts"
 import { fixings } from "../parts/fixings.ts"
@@ -12,6 +13,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoads } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { net } from "../parts/net.ts"
 import { blocksCalled, SHEETS, STONE, TILES } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
@@ -20,10 +22,13 @@ import { sheets } from "../parts/sheets.ts"
 import { ground, size } from "../parts/site.ts"
 import { skidJoints, skidLayout } from "../parts/skids.ts"
 import { stoneBeds } from "../parts/stone-beds.ts"
+import { SKIDS } from "../parts/supported-lines.ts"
 import { supportLayout } from "../parts/supports.ts"
 import { tiles } from "../parts/tiles.ts"
 import { PLATFORM_MEMBERS, timber } from "../parts/timber.ts"
 import { treatment } from "../parts/treatment.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
+import { windOnNet } from "../parts/wind-net.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
 import { consumablesBought } from "../stages/consumables.ts"
@@ -31,6 +36,7 @@ import { GAME_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
 import { GAME_JOB } from "./job.ts"
+import { strength } from "./strength.ts"
 
 /** An outdoor table-tennis platform on a sloping lawn: tiles on sheets on joists on skids on stacks of blocks. */
 export const gameTablePlatform: Definition = {
@@ -45,7 +51,7 @@ export const gameTablePlatform: Definition = {
     limits,
     frost,
     skidLayout,
-    supportLayout,
+    loadedByStatics(supportLayout),
     supportLoads,
     dig,
     stoneBeds,
@@ -54,9 +60,14 @@ export const gameTablePlatform: Definition = {
     joists,
     blocking,
     sheets,
+    memberTimber,
+    strength,
+    wetSoil("MIN(block_length; block_course_width)", SKIDS.remedies),
+    publishedStrengths,
     tiles,
     edgeBoards,
     net,
+    windOnNet,
     fixings,
     timber,
     treatment,

@@ -80,7 +80,7 @@ export const house: Section = {
       why: "Frame, glass and benches full of pots. Wet soil is heavy: a tray of pots weighs more than the glass above it.",
       sources: [USER],
       cautions: [
-        "A greenhouse is light and catches much wind. It has to be anchored, and so has this floor: how is for its maker, your code or a designer to say. It is not worked out here.",
+        "A greenhouse is light and catches much wind. It has to be anchored, and so has this floor: how is for its maker, your code or a designer to say. The section on wind says roughly how much has to be held.",
         "Glass breaks into blades: wear gloves and goggles when you carry panes, and use toughened glass where children are.",
       ],
       measure: "force",

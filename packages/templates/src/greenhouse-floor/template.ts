@@ -17,10 +17,12 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { blocksCalled, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
 import { wood } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
 import { consumablesBought } from "../stages/consumables.ts"
@@ -30,7 +32,9 @@ import { buildUp } from "./build-up.ts"
 import { house } from "./house.ts"
 import { FLOOR_JOB } from "./job.ts"
 import { slabBeds, slabLayout, slabs } from "./slabs.ts"
+import { strength } from "./strength.ts"
 import { FLOOR_MEMBERS, timber, treatment } from "./timber.ts"
+import { fasteners, wind } from "./wind.ts"
 
 /** A floor to carry a greenhouse: spaced boards on joists on bearers on slabs, closed against animals. */
 export const greenhouseFloor: Definition = {
@@ -81,8 +85,8 @@ export const greenhouseFloor: Definition = {
     bearerJoints,
     adapt(joists, {
       defaults: {
-        joist_size: "47x150",
-        rim_size: "47x150",
+        joist_size: "38x140",
+        rim_size: "38x140",
         joist_spacing: "400 mm",
         joist_stock: "2.4 m, 3.0 m, 3.6 m, 4.2 m, 4.8 m, 5.4 m, 6.0 m",
         rim_stock: "2.4 m, 3.0 m, 3.6 m, 4.2 m, 4.8 m, 5.4 m, 6.0 m",
@@ -92,6 +96,10 @@ export const greenhouseFloor: Definition = {
     adapt(blocking, { defaults: { blocking_rows: "1", blocking_stock: "2.4 m, 3.6 m, 4.8 m" } }),
     adapt(wood, { defaults: { wood_species: "white spruce" } }),
     boards,
+    adapt(memberTimber, { defaults: { species: "Spruce-Pine-Fir", design_method: "limit states" } }),
+    strength,
+    wetSoil("MIN(block_length; block_course_width)", BEARERS_ON_SLABS.remedies),
+    publishedStrengths,
     adapt(fixingsOf([bearerTies, joistEnds, blockingEnds, rimJointBlocks, boardScrewsOn(BOARDS_ON_JOISTS)]), {
       defaults: {
         corrosive_site: "always damp, or often wetted",
@@ -102,6 +110,8 @@ export const greenhouseFloor: Definition = {
     timber,
     treatment,
     house,
+    wind,
+    fasteners,
     buildUp,
     drainage,
     heights,
@@ -134,7 +144,7 @@ export const greenhouseFloor: Definition = {
   cautions: [
     "Your local authority and its code decide what may be built, and whether a permit is needed, for the floor and for the greenhouse on it. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the holes are.",
-    "A greenhouse can be lifted by wind, and this floor with it: ask its maker or a designer how both have to be anchored at your place. This workbook does not work it out.",
+    "A greenhouse can be lifted by wind, and this floor with it: the section on wind says how much has to be held, roughly. Ask its maker or a designer how both have to be anchored at your place.",
     "This workbook counts and checks by rules of the trade; a licensed designer decides where the ground is soft, steep or made up, where snow is heavy, or where the public comes in.",
     "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
     "Electricity in a wet house kills: have sockets, heaters and lamps fitted by a qualified electrician.",

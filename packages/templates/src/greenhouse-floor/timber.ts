@@ -2,13 +2,25 @@ import type { Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
-import type { TimberMember } from "../solvers/timber-plan.ts"
+import type { TimberMember } from "../solvers/timber-problem.ts"
 
 /** The timber of the floor: what is cut, and from which lengths. */
 export const FLOOR_MEMBERS: readonly TimberMember[] = [
-  { part: "bearer", size: "skid_size", lengths: "skid_pieces.length", stock: { board: "skid_pieces.stock" } },
+  {
+    part: "bearer",
+    size: "skid_size",
+    lengths: "skid_pieces.length",
+    stock: { board: "skid_pieces.stock" },
+    line: "skid_pieces.line",
+  },
   { part: "joist", size: "joist_size", lengths: "joists.length", stock: { list: "joist_stock" } },
-  { part: "rim", size: "rim_size", lengths: "rim_pieces.length", stock: { list: "rim_stock" } },
+  {
+    part: "rim",
+    size: "rim_size",
+    lengths: "rim_pieces.length",
+    stock: { list: "rim_stock" },
+    line: "rim_pieces.line",
+  },
   { part: "rim block", size: "rim_size", lengths: "rim_blocks.length", stock: { list: "blocking_stock" } },
   {
     part: "blocking",
@@ -17,7 +29,13 @@ export const FLOOR_MEMBERS: readonly TimberMember[] = [
     stock: { list: "blocking_stock" },
     times: "blocking_rows",
   },
-  { part: "board", size: "board_size", lengths: "board_pieces.length", stock: { list: "board_stock" } },
+  {
+    part: "board",
+    size: "board_size",
+    lengths: "board_pieces.length",
+    stock: { list: "board_stock" },
+    line: "board_pieces.line",
+  },
   {
     part: "spare board",
     size: "board_size",

@@ -18,6 +18,7 @@ import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { blocksCalled, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
@@ -25,6 +26,7 @@ import { ground, size } from "../parts/site.ts"
 import { BEAMS_ON_PADS } from "../parts/supported-lines.ts"
 import { timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
 import { wood } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
 import { consumablesBought } from "../stages/consumables.ts"
@@ -32,6 +34,7 @@ import { DECK_THINGS } from "./bought.ts"
 import { deckBuildUp } from "./build-up.ts"
 import { DECK_JOB } from "./job.ts"
 import { padBeds, padLayout, pads } from "./pads.ts"
+import { strength } from "./strength.ts"
 import { DECK_MEMBERS } from "./timber.ts"
 
 /** A low deck that touches no building: boards on joists on built-up beams on pads over tamped stone. */
@@ -57,6 +60,10 @@ export const groundLevelDeck: Definition = {
     adapt(blocking, { defaults: { blocking_rows: "1" } }),
     wood,
     boardsOn(BOARDS_ON_JOISTS),
+    memberTimber,
+    strength,
+    wetSoil("MIN(block_length; block_course_width)", BEAMS_ON_PADS.remedies),
+    publishedStrengths,
     fixingsOf([
       beamPlankScrews,
       beamTies,

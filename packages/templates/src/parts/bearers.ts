@@ -45,7 +45,7 @@ export const bearers: Section = {
       skid_overhang_most: "The share above, of the spacing of the bearers.",
       "skids.y": "From the frame's first long edge to the middle of the bearer.",
     },
-    defaults: { skid_size: "100x100", skid_spacing_max: "1.2 m" },
+    defaults: { skid_size: "89x89", skid_spacing_max: "1.2 m" },
   }),
   id: "bearers",
   title: "Bearers",

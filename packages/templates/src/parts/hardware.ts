@@ -24,7 +24,7 @@ const CONNECTOR_COATINGS = [
 
 /**
  * Ties and hangers by count, their nails, and whether their metal suits the timber and the screws. Nothing where there are
- * none. Needs: the numbers, fastener_rank_needed, fastener_reason, screw_coating, screw_coatings.
+ * none. Needs: the numbers, corrosion_demands, fastener_reason, screw_coating, screw_coatings.
  */
 export function hardwareOf(pieces: readonly Hardware[]): readonly Entry[] {
   if (pieces.length === 0) return []
@@ -155,7 +155,7 @@ export function hardwareOf(pieces: readonly Hardware[]): readonly Entry[] {
       label: "Least connector for this timber and place",
       measure: "text",
       formula:
-        "INDEX(connector_coatings.coating; MATCH(MAX(MIN(connector_coatings.rank); fastener_rank_needed); connector_coatings.rank; 0))",
+        "INDEX(connector_coatings.coating; MATCH(MAX(MIN(connector_coatings.rank); MAX(corrosion_demands.needs)); connector_coatings.rank; 0))",
       why: "The first in the table that reaches the rank.",
       sources: [CONNECTOR_ZINC],
     },
@@ -164,7 +164,7 @@ export function hardwareOf(pieces: readonly Hardware[]): readonly Entry[] {
       name: "connector_corrosion_check",
       label: "Connectors that the timber does not eat",
       measure: "count",
-      demand: "fastener_rank_needed",
+      demand: "MAX(corrosion_demands.needs)",
       limit: ofCoating("connector_coatings.rank", "connector_coating"),
       sense: "at_most",
       why: "A tie that has rusted through holds nothing, and nobody sees it under the surface.",

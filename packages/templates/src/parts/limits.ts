@@ -1,6 +1,5 @@
 import type { Column, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
 import {
-  ARITHMETIC,
   ASK_FIRST,
   BUILDING_THRESHOLD_ONTARIO,
   DECK_EXEMPTION_CITY,
@@ -16,12 +15,14 @@ import {
   USER,
   USER_AUTHORITY,
 } from "../sources.ts"
+import { FROST_RISE } from "../sources-actions.ts"
 import {
   FROST_FREE_STANDING,
   FROST_MINNESOTA,
   FROST_ONTARIO,
   GUARD_SLOPE_SOUTH_CAROLINA,
 } from "../sources-frame.ts"
+import { figureTable } from "../strength/figure-table.ts"
 
 /** A figure of another place: what it is of, where it holds, the figure, what to mind, and who says so. */
 interface Elsewhere {
@@ -226,6 +227,32 @@ export const frost: Section = {
       most: "20 ft",
     },
     {
+      ...figureTable({
+        name: "frost_rises",
+        label: "How far supports may rise in winter",
+        why: "Only to show what to expect: supports rise unevenly, the shaded side more. Keep packers at hand, and the frame loose enough to be levelled again.",
+        sources: [FROST_RISE, FROST_PRACTICE],
+        columns: {
+          soil: {
+            label: "Soil under the stone",
+            measure: "text",
+            why: "Silt draws water up to the frost and swells most; clean gravel hardly moves.",
+          },
+          share: {
+            label: "Rises by",
+            measure: "share",
+            why: "Rough share of the depth frozen, with water to be had. A wet winter can double it.",
+          },
+        },
+        rows: [
+          { soil: "gravel or coarse sand", share: "0 %" },
+          { soil: "clay", share: "3 %" },
+          { soil: "silt or fine sand", share: "6 %" },
+        ],
+      }),
+      cautions: ["Doors of a shed on it may jam in winter. Fix no rigid pipe or cable across the gap."],
+    },
+    {
       kind: "input",
       name: "buildings_touched",
       label: "Buildings that it is fixed to",
@@ -284,27 +311,18 @@ export const frost: Section = {
       least: "1 in",
     },
     {
-      kind: "formula",
-      name: "joist_underside_height",
-      label: "Underside of the joists above the lowest ground",
-      why: "The height that the frost rule asks about; not the one of the permit.",
-      sources: [GEOMETRY],
-      measure: "length",
-      formula: "height_above_ground - surface_build_up - joist_depth",
-    },
-    {
       kind: "check",
       name: "frost_height_check",
       label: "Low enough to stand above the frost?",
-      why: "Holds the joists' underside against the height that your place allows.",
+      why: "The height that the frost rule asks about; not the one of the permit. Holds the joists' underside against the height that your place allows.",
       sources: [USER_AUTHORITY],
       measure: "length",
-      demand: "joist_underside_height",
+      demand: "height_above_ground - surface_build_up - joist_depth",
       limit: "frost_height_limit",
       sense: "at_most",
       near: "near_limit_share",
       advice: [
-        "The joists' underside is {joist_underside_height} above the lowest ground: lower the platform or have footings below the frost designed.",
+        "The joists' underside stands higher above the lowest ground than {frost_height_limit}: lower the platform or have footings below the frost designed.",
       ],
     },
   ],
@@ -375,17 +393,8 @@ export const limits: Section = {
       sense: "at_most",
       near: "near_limit_share",
       advice: [
-        "It stands {height_over_limit} too high at its lowest side. Lower the underside clearance, choose shallower timbers, turn the platform along the slope, or apply for the permit.",
+        "It stands {height_above_ground} above its lowest side, where {height_limit} is allowed. Lower the underside clearance, choose shallower timbers, turn the platform along the slope, or apply for the permit.",
       ],
-    },
-    {
-      kind: "formula",
-      name: "height_over_limit",
-      label: "Height above your limit",
-      why: "How much lower the platform would have to sit.",
-      sources: [ARITHMETIC],
-      measure: "length",
-      formula: "MAX(0; height_above_ground - height_limit)",
     },
     {
       kind: "input",

@@ -60,7 +60,7 @@ const soilClasses: TableEntry = {
 
 /** What the platform carries, and whether the ground under the blocks bears it. */
 export function supportLoadsOn(lines: SupportedLines): Section {
-  const { nouns, stack, block, table, length } = lines
+  const { nouns, stack, block, remedies } = lines
   return {
     id: "loads",
     title: "Loads and the ground under them",
@@ -147,8 +147,9 @@ export function supportLoadsOn(lines: SupportedLines): Section {
         near: "near_limit_share",
         advice: [
           `Give the busiest ${stack} a foot of at least {block_face_needed}: a bigger slab, or two ${block}s side by side.`,
-          `Or stand the supports no more than {support_spacing_for_soil} apart at this spacing of the ${nouns}.`,
+          `Or stand the supports closer together, or set the ${nouns} closer.`,
         ],
+        remedies,
       },
       {
         kind: "formula",
@@ -160,15 +161,6 @@ export function supportLoadsOn(lines: SupportedLines): Section {
         formula: "support_load_max / soil_bearing",
       },
       {
-        kind: "formula",
-        name: "support_spacing_for_soil",
-        label: "Support spacing that the soil allows",
-        why: `How far apart inner ${stack}s may stand with this ${block}, this soil and this spacing of the ${nouns}. Where nothing is carried, the whole length.`,
-        sources: [STATICS],
-        measure: "length",
-        formula: `IF(live_load + dead_load = 0; ${length}; soil_bearing * block_face / ((live_load + dead_load) * MAX(${table}.carries)))`,
-      },
-      {
         kind: "figure",
         name: "stone_spread",
         label: "Stone spreads a load by",
@@ -178,13 +170,18 @@ export function supportLoadsOn(lines: SupportedLines): Section {
         value: "0.5",
       },
       {
-        kind: "formula",
-        name: "spread_pressure_max",
-        label: "Greatest pressure under the stone",
-        why: "After the bed has spread the load. It shows how much the stone helps; no check leans on it.",
+        kind: "check",
+        name: "soil_stone_check",
+        label: "Can the ground bear it under the stone?",
+        why: "A second opinion, after the bed has spread the load: it holds only if the stone is well tamped and cannot creep out sideways.",
         sources: [STRESS_SPREAD],
         measure: "pressure",
-        formula: "MAX(supports.spread_pressure)",
+        demand: "MAX(supports.spread_pressure)",
+        limit: "soil_bearing",
+        sense: "at_most",
+        near: "near_limit_share",
+        advice: ["Make the bed of stone larger or thicker, or set more supports."],
+        remedies,
       },
     ],
   }

@@ -1,7 +1,7 @@
 import type { Section } from "@pegbook/engine"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 import { haulListReads, solveHaulList } from "../solvers/haul-list.ts"
-import type { TimberMember } from "../solvers/timber-plan.ts"
+import type { TimberMember } from "../solvers/timber-problem.ts"
 import { ARITHMETIC, GEOMETRY, PS_20, USER } from "../sources.ts"
 import { TREATED_WEIGHT, TREATING_WATER, WOOD_DENSITY } from "../sources-deck.ts"
 import { lifts } from "./lifts.ts"

@@ -1,5 +1,5 @@
 import type { Column, Entry } from "@pegbook/engine"
-import type { TimberMember } from "../solvers/timber-plan.ts"
+import type { TimberMember } from "../solvers/timber-problem.ts"
 import { ARITHMETIC, GEOMETRY, PS_20 } from "../sources.ts"
 import { WOOD_DENSITY } from "../sources-deck.ts"
 import type { PlacedMaterial } from "./placed-materials.ts"

@@ -1,3 +1,5 @@
+import type { Remedy } from "@pegbook/engine"
+
 /** Lines of heavy timber that lie on the supports, by the names of their entries and in the reader's words. */
 export interface SupportedLines {
   /** One of them, and several: "skid", "skids". */
@@ -12,6 +14,8 @@ export interface SupportedLines {
   readonly length: string
   /** Given by the supports: how many there are under one line. */
   readonly supportsPerLine: string
+  /** What to try where the ground is pressed too hard, the cheapest first. */
+  readonly remedies: readonly Remedy[]
 }
 
 export const SKIDS: SupportedLines = {
@@ -23,6 +27,11 @@ export const SKIDS: SupportedLines = {
   count: "skid_count",
   length: "skid_length",
   supportsPerLine: "supports_per_skid",
+  remedies: [
+    { input: "support_spacing_max", toward: "less", step: "6 in" },
+    { input: "skid_spacing_max", toward: "less", step: "6 in" },
+    { input: "block_length", toward: "more", step: "2 in" },
+  ],
 }
 
 export const BEAMS_ON_PADS: SupportedLines = {
@@ -34,4 +43,9 @@ export const BEAMS_ON_PADS: SupportedLines = {
   count: "beam_count",
   length: "beam_length",
   supportsPerLine: "supports_per_beam",
+  remedies: [
+    { input: "support_spacing_max", toward: "less", step: "6 in" },
+    { input: "beam_spacing_max", toward: "less", step: "6 in" },
+    { input: "block_length", toward: "more", step: "2 in" },
+  ],
 }

@@ -1,12 +1,13 @@
 import type { Column, Section } from "@pegbook/engine"
 import { dressedSizes } from "../figures/dressed-sizes.ts"
 import {
+  cutPlanProof,
+  STOCK_READS,
   solveCutPlan,
   solvePieces,
   solveStockToBuy,
-  type TimberMember,
-  timberReads,
 } from "../solvers/timber-plan.ts"
+import { type TimberMember, timberReads } from "../solvers/timber-problem.ts"
 import { GEOMETRY, PS_20, TREATED_TIMBER, USER } from "../sources.ts"
 import { BOARD_FOOT, BOARD_FOOT_SOFTWOOD, NOMINAL, practice } from "../sources-frame.ts"
 
@@ -63,6 +64,34 @@ export function timberOf(members: readonly TimberMember[]): Section {
       },
       {
         kind: "table",
+        name: "offcuts_owned",
+        label: "Boards and off-cuts you have",
+        rows: { kind: "input", most: 100, default: [] },
+        why: "Straight, sound pieces of the same timber that lie in your shed. They are cut before any board is bought.",
+        sources: [USER],
+        cautions: [
+          "Use only timber treated for the place that it goes to; old treated wood can hold arsenic.",
+        ],
+        columns: [
+          { ...size, why: "The size as it is called here: it has to be the very same." },
+          {
+            name: "length",
+            label: "Length",
+            measure: "length",
+            why: "Of the sound part, splits sawn off.",
+            sources: [USER],
+          },
+          {
+            name: "count",
+            label: "How many",
+            measure: "count",
+            why: "Of this length.",
+            sources: [USER],
+          },
+        ],
+      },
+      {
+        kind: "table",
         name: "timber_pieces",
         label: "Pieces wanted",
         rows: { kind: "solved", from, solve: solvePieces(members) },
@@ -106,8 +135,8 @@ export function timberOf(members: readonly TimberMember[]): Section {
         kind: "table",
         name: "stock_to_buy",
         label: "Timber to buy",
-        rows: { kind: "solved", from, solve: solveStockToBuy(members) },
-        why: "Whole boards of the lengths sold. Where the plan is not proven best, a better one may exist, but none below the bound shown.",
+        rows: { kind: "solved", from: STOCK_READS, solve: solveStockToBuy },
+        why: "Whole boards of the lengths sold: those of the cutting plan, without what you have already.",
         sources: [GEOMETRY],
         cautions: [
           "Nothing is added here for boards that turn out bent or split. Look each one over in the yard, or buy one or two more of what you need most of.",
@@ -152,7 +181,7 @@ export function timberOf(members: readonly TimberMember[]): Section {
         kind: "table",
         name: "cut_plan",
         label: "What to cut from each board",
-        rows: { kind: "solved", from, solve: solveCutPlan(members) },
+        rows: { kind: "solved", from, solve: solveCutPlan(members), proof: cutPlanProof(members) },
         why: "Cut the longest piece of a board first. A board that was spoilt can then still give the shorter ones.",
         sources: [GEOMETRY],
         cautions: [
@@ -175,10 +204,24 @@ export function timberOf(members: readonly TimberMember[]): Section {
             sources: [GEOMETRY],
           },
           {
+            name: "own",
+            label: "Of your own",
+            measure: "length",
+            why: "The length of a board that you have already, once a board; nothing for one that is bought.",
+            sources: [USER],
+          },
+          {
             name: "part",
             label: "For",
             measure: "text",
             why: "Write it on the piece.",
+            sources: [GEOMETRY],
+          },
+          {
+            name: "mark",
+            label: "Which one",
+            measure: "text",
+            why: "Its line and place, or its number among its like. Write it on the piece too.",
             sources: [GEOMETRY],
           },
           {
@@ -220,8 +263,8 @@ export function timberOf(members: readonly TimberMember[]): Section {
         name: "timber_waste",
         label: "Timber left over",
         measure: "share",
-        formula: "1 - timber_length_used / timber_length_bought",
-        why: "Off-cuts and sawdust, as a part of the length bought.",
+        formula: "1 - timber_length_used / (timber_length_bought + SUM(cut_plan.own))",
+        why: "Off-cuts and sawdust, as a part of the length bought, and of your own that is cut.",
         sources: [GEOMETRY],
         cautions: ["Treated off-cuts may not be burnt or composted: ask where they may be taken."],
       },
@@ -301,9 +344,21 @@ export function timberOf(members: readonly TimberMember[]): Section {
 
 /** The members of a frame of joists on skids under sheets. */
 export const FRAME_MEMBERS: readonly TimberMember[] = [
-  { part: "skid", size: "skid_size", lengths: "skid_pieces.length", stock: { board: "skid_pieces.stock" } },
+  {
+    part: "skid",
+    size: "skid_size",
+    lengths: "skid_pieces.length",
+    stock: { board: "skid_pieces.stock" },
+    line: "skid_pieces.line",
+  },
   { part: "joist", size: "joist_size", lengths: "joists.length", stock: { list: "joist_stock" } },
-  { part: "rim", size: "rim_size", lengths: "rim_pieces.length", stock: { list: "rim_stock" } },
+  {
+    part: "rim",
+    size: "rim_size",
+    lengths: "rim_pieces.length",
+    stock: { list: "rim_stock" },
+    line: "rim_pieces.line",
+  },
   { part: "rim block", size: "rim_size", lengths: "rim_blocks.length", stock: { list: "blocking_stock" } },
   {
     part: "blocking",

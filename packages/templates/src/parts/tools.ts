@@ -147,7 +147,7 @@ export const batteries: TableEntry = {
       name: "charges",
       label: "Charges for all screws",
       measure: "count",
-      formula: "ROUNDUP((screw_count + frame_screw_count) / screws - rounding_tolerance; 0)",
+      formula: "MAX(0; ROUNDUP((screw_count + frame_screw_count) / screws - rounding_tolerance; 0))",
       why: "Over the whole job.",
       sources: [ARITHMETIC],
     },

@@ -117,10 +117,18 @@ function columnsOf(members: readonly TreatedMember[]): readonly Column[] {
       sources: [GROUND_CONTACT, NEAR_GROUND_CANADA],
     },
     {
+      name: "site_wet",
+      label: "The place keeps timber as wet as the ground does",
+      measure: "yes_no",
+      formula: "OR(debris_builds_up; NOT(air_below); often_wetted; touches_untreated; tropical_climate)",
+      why: "Any one of the cases above, for every timber alike.",
+      sources: AC236,
+    },
+    {
       name: "rank_needed",
       label: "Rank needed",
       measure: "count",
-      formula: `IF(AND(severe_decay; OR(hard_to_replace; near_ground)); ${rank("UC4B")}; IF(OR(hard_to_replace; near_ground; site_counts_as_ground); ${rank("UC4A")}; ${rank("UC3B")}))`,
+      formula: `IF(AND(severe_decay; OR(hard_to_replace; near_ground)); ${rank("UC4B")}; IF(OR(hard_to_replace; near_ground; site_wet); ${rank("UC4A")}; ${rank("UC3B")}))`,
       why: "Any one of the cases is enough.",
       sources: [GROUND_CONTACT, UC4A, UC4B, UC3],
     },
@@ -137,7 +145,7 @@ function columnsOf(members: readonly TreatedMember[]): readonly Column[] {
       label: "Because",
       measure: "text",
       formula:
-        'IF(near_ground; "too near the ground"; IF(hard_to_replace; "hard to replace"; IF(site_counts_as_ground; "the place keeps it wet"; "above the ground and in the air")))',
+        'IF(near_ground; "too near the ground"; IF(hard_to_replace; "hard to replace"; IF(site_wet; "the place keeps it wet"; "above the ground and in the air")))',
       why: "The first case that holds.",
       sources: AC236,
     },
@@ -220,7 +228,6 @@ export function treatmentOf(members: readonly TreatedMember[], tops: readonly st
         }),
       ),
       ...EXPOSURES,
-      siteCountsAsGround,
       {
         kind: "table",
         name: "treated_members",
@@ -283,33 +290,15 @@ const classes: readonly Entry[] = [
   },
 ]
 
-const siteCountsAsGround: Entry = {
-  kind: "formula",
-  name: "site_counts_as_ground",
-  label: "The place keeps timber as wet as the ground does",
-  measure: "yes_no",
-  formula: "OR(debris_builds_up; NOT(air_below); often_wetted; touches_untreated; tropical_climate)",
-  why: "Any one of the cases above.",
-  sources: AC236,
-}
-
 const checks: readonly Entry[] = [
   {
     kind: "formula",
-    name: "ground_contact_row",
-    label: "Nearest to its limit, row",
-    measure: "count",
-    formula: "MATCH(MIN(treated_members.clearance_over); treated_members.clearance_over; 0)",
-    why: "The timber that has least clearance beyond what its treatment needs.",
-    sources: [GEOMETRY],
-  },
-  {
-    kind: "formula",
     name: "ground_contact_member",
-    label: "Nearest to its limit",
+    label: "Timber nearest to its limit",
     measure: "text",
-    formula: "INDEX(treated_members.member; ground_contact_row)",
-    why: "Which timber that is.",
+    formula:
+      "INDEX(treated_members.member; MATCH(MIN(treated_members.clearance_over); treated_members.clearance_over; 0))",
+    why: "The timber that has least clearance beyond what its treatment needs.",
     sources: [GEOMETRY],
   },
   {
@@ -322,8 +311,10 @@ const checks: readonly Entry[] = [
       "Every cut exposes untreated wood: brush the cut end with an end-cut preservative before it is laid.",
     ],
     measure: "length",
-    demand: "INDEX(treated_members.clearance; ground_contact_row)",
-    limit: "INDEX(treated_members.clearance_needed; ground_contact_row)",
+    demand:
+      "INDEX(treated_members.clearance; MATCH(MIN(treated_members.clearance_over); treated_members.clearance_over; 0))",
+    limit:
+      "INDEX(treated_members.clearance_needed; MATCH(MIN(treated_members.clearance_over); treated_members.clearance_over; 0))",
     sense: "at_least",
     advice: [
       "Buy the {ground_contact_member} tagged for ground contact, UC4A or better, or raise them to {ground_contact_clearance} above the ground.",

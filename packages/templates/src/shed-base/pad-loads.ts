@@ -2,6 +2,7 @@ import type { Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { supportLoads } from "../parts/loads.ts"
 import { BEARING_CLAY, COMMON_PRACTICE, FROST_PRACTICE, STATICS, STRESS_SPREAD } from "../sources.ts"
+import { ON_STONE } from "./skids-on-stone.ts"
 
 const soil = adapt(supportLoads, {
   without: [
@@ -9,8 +10,7 @@ const soil = adapt(supportLoads, {
     "soil_pressure_max",
     "soil_bearing_check",
     "block_face_needed",
-    "support_spacing_for_soil",
-    "spread_pressure_max",
+    "soil_stone_check",
   ],
   labels: {
     live_load: "People and things in the shed",
@@ -64,6 +64,7 @@ export const padLoads: Section = {
       advice: [
         "Lay the skids so near that none carries more than {skid_width_for_soil} of the floor's width, or take wider ones.",
       ],
+      remedies: ON_STONE.remedies,
     },
     {
       kind: "formula",

@@ -7,7 +7,15 @@ import { supportLayoutUnder } from "../parts/supports.ts"
 import { ARITHMETIC, COMMON_PRACTICE } from "../sources.ts"
 
 /** Skids lie on the stone all along; a slab stands only where two pieces of one meet. */
-const ON_STONE: SupportedLines = { ...SKIDS, stack: "slab", block: "slab" }
+export const ON_STONE: SupportedLines = {
+  ...SKIDS,
+  stack: "slab",
+  block: "slab",
+  remedies: [
+    { input: "skid_spacing_max", toward: "less", step: "6 in" },
+    { input: "skid_size", toward: "more" },
+  ],
+}
 
 export const skids: Section = adapt(skidLayout, {
   whys: {

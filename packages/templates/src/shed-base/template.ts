@@ -15,6 +15,7 @@ import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
 import { frost, limits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
+import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { JOINT_SLABS, SHEETS, STONE } from "../parts/placed-materials.ts"
 import { pricesOf } from "../parts/prices.ts"
 import { setOutOf } from "../parts/set-out.ts"
@@ -25,6 +26,7 @@ import { stonePad, stonePadColumns } from "../parts/stone-pad.ts"
 import { FRAME_MEMBERS, timberOf } from "../parts/timber.ts"
 import { treatmentOf } from "../parts/treatment.ts"
 import { turfOff } from "../parts/turf.ts"
+import { wetSoil } from "../parts/wet-soil.ts"
 import { woodWithoutBoards } from "../parts/wood.ts"
 import { stagesOf, workOf } from "../parts/work.ts"
 import { consumablesBought } from "../stages/consumables.ts"
@@ -33,7 +35,9 @@ import { door } from "./door.ts"
 import { SHED_JOB } from "./job.ts"
 import { layers } from "./layers.ts"
 import { padLoads } from "./pad-loads.ts"
-import { joints, places, skids } from "./skids-on-stone.ts"
+import { joints, ON_STONE, places, skids } from "./skids-on-stone.ts"
+import { strength } from "./strength.ts"
+import { fasteners, wind } from "./wind.ts"
 
 /** A base for a garden shed on a slope: sheets on joists on skids, lying on a level pad of tamped stone. */
 export const shedBase: Definition = {
@@ -84,6 +88,12 @@ export const shedBase: Definition = {
     joists,
     blocking,
     sheets,
+    memberTimber,
+    strength,
+    wetSoil("skid_thickness", ON_STONE.remedies),
+    wind,
+    fasteners,
+    publishedStrengths,
     fixingsOf([skidCrossings, joistEnds, blockingEnds, rimJointBlocks, sheetScrews]),
     timberOf(FRAME_MEMBERS),
     treatmentOf(
@@ -149,7 +159,7 @@ export const shedBase: Definition = {
     "Your local authority and its code decide what may be built, and whether a permit is needed, for the base and for the shed on it. Ask before you buy or dig.",
     "Have buried cables and pipes marked before you dig, however shallow the pad is.",
     "This workbook counts and checks by rules of the trade; it does not replace a licensed designer where the ground is soft, steep or made up, where snow is heavy, or where people live or work in the shed.",
-    "A shed can be lifted and rolled by wind: ask how it has to be anchored at your place. This base does not do it by its weight alone.",
+    "A shed can be lifted and rolled by wind: the section on wind says how much has to be held, roughly. Ask how it has to be anchored at your place.",
     "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
   ],
   drawings: SHED_DRAWINGS,

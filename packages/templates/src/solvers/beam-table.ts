@@ -32,7 +32,7 @@ export function beamReads(reads: BeamReads): readonly string[] {
   return Object.values(reads)
 }
 
-interface Line {
+export interface Line {
   readonly line: number
   readonly dead: BeamActions
   readonly full: BeamActions
@@ -95,7 +95,7 @@ export function solveSpans(reads: BeamReads): (given: SolverGiven) => Solution {
 }
 
 /** Whether a span lies before the first support or after the last. */
-function isOverhang(of: BeamActions, from: number, to: number): boolean {
+export function isOverhang(of: BeamActions, from: number, to: number): boolean {
   const middle = (from + to) / 2
   return of.supports.every(({ at }) => at > middle) || of.supports.every(({ at }) => at < middle)
 }
@@ -182,7 +182,7 @@ function workLines(reads: BeamReads, given: SolverGiven): Worked {
 
 const NO_LOAD: BeamLoad = { spread: [], points: [] }
 
-function workLine(
+export function workLine(
   beam: Beam,
   dead: BeamLoad,
   live: BeamLoad,
@@ -212,7 +212,7 @@ function workLine(
 }
 
 /** A load per length, spread evenly, or gathered: each crossing takes half way to the next, the outer ones to the ends. */
-function loadOf(length: number, load: number, crossings: readonly number[] | undefined): BeamLoad {
+export function loadOf(length: number, load: number, crossings: readonly number[] | undefined): BeamLoad {
   if (crossings === undefined || crossings.length === 0)
     return { spread: [{ from: 0, to: length, load }], points: [] }
   const places = crossings.toSorted((one, other) => one - other)

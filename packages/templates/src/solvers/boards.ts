@@ -21,9 +21,18 @@ export interface CutPiece {
   readonly length: number
 }
 
+/** Boards that are there already: they are used before any is bought. */
+export interface OwnedBoards {
+  readonly size: string
+  readonly length: number
+  readonly count: number
+}
+
 export interface CutBoard {
   readonly size: string
   readonly stock: number
+  /** It is not bought. */
+  readonly owned?: true
   /** Longest first. */
   readonly pieces: readonly CutPiece[]
   /** What is left after the last cut, the trimmed ends not counted. */
@@ -32,7 +41,7 @@ export interface CutBoard {
 
 export interface BoardsPlan {
   readonly boards: readonly CutBoard[]
-  /** The boards' lengths, end to end. */
+  /** The lengths of the boards bought, end to end. */
   readonly bought: number
   /** No plan buys less than this. Equal to `bought`: proven best. */
   readonly bound: number
@@ -46,6 +55,7 @@ interface Item extends CutPiece {
 
 interface OpenBoard {
   readonly stock: number
+  readonly owned?: true
   /** Lengths that may be bought in place of this one. */
   readonly sold: readonly number[]
   /** Of `sum(l + kerf)`. */
@@ -63,7 +73,11 @@ type Choose = (holding: readonly number[], item: Item, waiting: readonly Item[])
  * Lengths are plain numbers in any one unit and should be whole. Pieces of no length are left out.
  * Never throws; pieces that fit nothing are `misfits`.
  */
-export function planBoards(demands: readonly PieceDemand[], rule: CuttingRule): BoardsPlan {
+export function planBoards(
+  demands: readonly PieceDemand[],
+  rule: CuttingRule,
+  owned: readonly OwnedBoards[] = [],
+): BoardsPlan {
   const wanted = demands.filter(({ length, count }) => length > 0 && count > 0)
   const misfits = wanted.filter(
     ({ length, stock }) => !stock.some((sold) => capacity(sold, rule) >= length + rule.kerf),
@@ -74,6 +88,7 @@ export function planBoards(demands: readonly PieceDemand[], rule: CuttingRule): 
       size,
       fitting.filter((demand) => demand.size === size),
       rule,
+      owned.filter((boards) => boards.size === size),
     ),
   )
   return {
@@ -92,6 +107,7 @@ function planOneSize(
   size: string,
   demands: readonly PieceDemand[],
   rule: CuttingRule,
+  owned: readonly OwnedBoards[],
 ): { readonly boards: readonly CutBoard[]; readonly bought: number; readonly bound: number } {
   const items = demands
     .flatMap(({ part, length, count, stock }) => {
@@ -109,28 +125,48 @@ function planOneSize(
     ),
     (holding, item, waiting) => bestFilled(holding, item, waiting, rule),
   ]
-  const plans = choices.map((choose) => pack(items, choose, rule).map((board) => shortened(board, rule)))
-  const boughtBy = (boards: readonly OpenBoard[]): number => boards.reduce((sum, { stock }) => sum + stock, 0)
+  const plans = choices.map((choose) =>
+    pack(items, choose, rule, owned).map((board) => shortened(board, rule)),
+  )
+  const boughtBy = (boards: readonly OpenBoard[]): number =>
+    boards.reduce((sum, board) => (board.owned ? sum : sum + board.stock), 0)
   const best = plans.reduce((a, b) => {
     const [boughtA, boughtB] = [boughtBy(a), boughtBy(b)]
     return boughtB < boughtA || (boughtB === boughtA && b.length < a.length) ? b : a
   })
   const bought = boughtBy(best)
   return {
-    boards: best.map(({ stock, pieces, room }) => ({
+    boards: best.map(({ stock, owned, pieces, room }) => ({
       size,
       stock,
+      ...(owned === undefined ? {} : { owned }),
       pieces: pieces.map(({ part, length }) => ({ part, length })),
       left: Math.max(0, room - rule.kerf),
     })),
     bought,
-    bound: Math.min(bought, leastBought(demands, sold, rule)),
+    bound: Math.min(bought, leastBought(demands, sold, rule, owned)),
   }
 }
 
 /** Best-fit decreasing: each piece goes where it leaves the least room; where none has room, a board is opened. */
-function pack(items: readonly Item[], choose: Choose, rule: CuttingRule): readonly OpenBoard[] {
-  const boards: OpenBoard[] = []
+function pack(
+  items: readonly Item[],
+  choose: Choose,
+  rule: CuttingRule,
+  owned: readonly OwnedBoards[],
+): readonly OpenBoard[] {
+  const boards = owned.flatMap(({ length, count }) =>
+    Array.from(
+      { length: count },
+      (): OpenBoard => ({
+        stock: length,
+        owned: true,
+        sold: [length],
+        room: capacity(length, rule),
+        pieces: [],
+      }),
+    ),
+  )
   for (const [index, item] of items.entries()) {
     const needs = item.length + rule.kerf
     let tightest: OpenBoard | undefined
@@ -146,7 +182,7 @@ function pack(items: readonly Item[], choose: Choose, rule: CuttingRule): readon
     tightest.pieces.push(item)
     tightest.room -= needs
   }
-  return boards
+  return boards.filter(({ pieces }) => pieces.length > 0)
 }
 
 /** The length that wastes the smallest share when filled from the longest waiting piece down. */
@@ -184,9 +220,16 @@ const MOST_PATTERNS = 20_000
  * A length below which no plan can buy. Each piece is given a price such that no board's fill is worth more than the
  * board is long; then all pieces together are worth no more than all boards bought. Two ways to price are tried (by
  * the timber that a piece takes, and by its share of the best board cut into pieces of its kind alone), each scaled
- * until it is honest. What is bought is also a whole number of the greatest length that measures all lengths sold.
+ * until it is honest. Boards that are owned give no more than their length. What is bought is also a whole number of the greatest length that measures all lengths sold.
  */
-function leastBought(demands: readonly PieceDemand[], sold: readonly number[], rule: CuttingRule): number {
+function leastBought(
+  demands: readonly PieceDemand[],
+  sold: readonly number[],
+  rule: CuttingRule,
+  owned: readonly OwnedBoards[],
+): number {
+  const boards = [...sold, ...owned.map(({ length }) => length)].filter((one) => capacity(one, rule) > 0)
+  const given = owned.reduce((sum, { length, count }) => sum + length * count, 0)
   const kinds = kindsOf(demands)
   const byTimber = kinds.map(({ length }) => length + rule.kerf)
   const byShare = kinds.map(({ length, count }) =>
@@ -198,13 +241,13 @@ function leastBought(demands: readonly PieceDemand[], sold: readonly number[], r
   )
   const bounds = [byTimber, byShare].map((prices) => {
     const scale = Math.min(
-      ...sold.map((stock) => stock / worthMost(kinds, prices, capacity(stock, rule), rule)),
+      ...boards.map((stock) => stock / worthMost(kinds, prices, capacity(stock, rule), rule)),
     )
     return scale * kinds.reduce((sum, { count }, index) => sum + count * (prices[index] ?? 0), 0)
   })
   const step = sold.reduce(commonMeasure)
   // The prices are worked in doubles; a hair is taken off so that an exact bound is not lifted by a whole step.
-  return Math.ceil((Math.max(...bounds) * (1 - 1e-12)) / step) * step
+  return Math.max(0, Math.ceil((Math.max(...bounds) * (1 - 1e-12) - given) / step) * step)
 }
 
 interface Kind {

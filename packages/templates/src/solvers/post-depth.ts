@@ -2,14 +2,14 @@ import type { Solution, SolverGiven } from "@pegbook/engine"
 
 /** Names that the depth of a post is worked from, all lengths and forces of one post. */
 export const POST_DEPTH_READS = [
-  "net_post_force",
-  "net_post_arm",
-  "net_post_hole_width",
-  "net_post_lateral",
-  "lateral_reference_depth",
-  "post_depth_factor",
-  "post_depth_ratio",
-  "post_depth_cap",
+  "net_wind.post_force",
+  "net_wind.arm",
+  "net_wind_factors.hole_width",
+  "net_wind.lateral",
+  "net_wind_factors.reference_depth",
+  "net_wind_factors.depth_factor",
+  "net_wind_factors.depth_ratio",
+  "net_wind_factors.depth_cap",
 ] as const
 
 /** Two tries nearer than this share of the depth are the answer. */
@@ -23,17 +23,17 @@ const MOST_TRIES = 100
  */
 export function solvePostDepth(given: SolverGiven): Solution {
   const [force, arm, width] = [
-    given.number("net_post_force"),
-    given.number("net_post_arm"),
-    given.number("net_post_hole_width"),
+    given.number("net_wind.post_force"),
+    given.number("net_wind.arm"),
+    given.number("net_wind_factors.hole_width"),
   ]
   const method = "repeated tries of the published formula, each from half way to the last answer"
   if (force <= 0) return { rows: [], report: { method, unmet: [] } }
-  const perDepth = given.number("net_post_lateral") / given.number("lateral_reference_depth")
+  const perDepth = given.number("net_wind.lateral") / given.number("net_wind_factors.reference_depth")
   const [factor, ratio, cap] = [
-    given.number("post_depth_factor"),
-    given.number("post_depth_ratio"),
-    given.number("post_depth_cap"),
+    given.number("net_wind_factors.depth_factor"),
+    given.number("net_wind_factors.depth_ratio"),
+    given.number("net_wind_factors.depth_cap"),
   ]
   const rows: Record<string, number>[] = []
   // A depth to begin with: where A and the depth are alike.

@@ -1,153 +1,112 @@
-import type { Solution, SolverGiven, SolverReport } from "@pegbook/engine"
-import { type BoardsPlan, type CutBoard, type PieceDemand, planBoards } from "./boards.ts"
+import type { Proof, Solution, SolverGiven, SolverReport } from "@pegbook/engine"
+import { type BoardsPlan, type CutBoard, planBoards } from "./boards.ts"
 import { lengthInWords } from "./length-in-words.ts"
+import { sawAdvice } from "./saw-advice.ts"
+import { type TimberMember, type TimberProblem, timberProblem } from "./timber-problem.ts"
 
-/** Where the graph holds the pieces of one kind of member. Every field but `part` is the name of an entry or column. */
-export interface TimberMember {
-  /** In the reader's words, one piece: "joist". */
-  readonly part: string
-  /** The nominal size, a text. */
-  readonly size: string
-  /** The pieces' cut lengths, a column. */
-  readonly lengths: string
-  /** The lengths sold, a list. Or, where each piece already has a board of its own, that board: a column. */
-  readonly stock: { readonly list: string } | { readonly board: string }
-  /** How often every piece of the column is wanted; absent: once. */
-  readonly times?: string
-  /** Bought, but not built in. */
-  readonly spare?: true
+/** A plan of all boards that are cut, and how good it is. */
+export interface TimberPlan extends BoardsPlan {
+  readonly method: string
 }
 
-/** The names that a plan of these members is worked from. */
-export function timberReads(members: readonly TimberMember[]): readonly string[] {
-  const names = members.flatMap(({ size, lengths, stock, times }) => [
+/** The plan made at once. */
+export function planTimber({ demands, rule, owned }: TimberProblem): TimberPlan {
+  const plan = planBoards(demands, rule, owned)
+  return { ...plan, method: "best-fit decreasing, tried with each length sold and filling board by board" }
+}
+
+/** What to cut from each board, one piece a row, and the report: board, size, stock, own, part, mark, length, left. */
+export function timberSolution(problem: TimberProblem, plan: TimberPlan): Solution {
+  const waiting = new Map<string, string[]>()
+  for (const { size, part, length, marks } of problem.demands)
+    waiting.set(`${size} ${part} ${length}`, [...marks])
+  const settled = problem.settled.map(({ size, stock, part, mark, length }) => ({
+    board: { size, stock, pieces: [{ part, length }], left: stock - length },
+    marks: [mark],
+  }))
+  const cut = plan.boards.map((board) => ({
+    board,
+    marks: board.pieces.map(
+      ({ part, length }) => waiting.get(`${board.size} ${part} ${length}`)?.shift() ?? "",
+    ),
+  }))
+  const rows = [...settled, ...cut].flatMap(({ board, marks }, index) => rowsOf(board, marks, index + 1))
+  return { rows, report: reportOf(problem, plan) }
+}
+
+/** What holds for the board is said once, so that its columns add up: its own length at the first piece, what is left at the last. */
+function rowsOf({ size, stock, owned, pieces, left }: CutBoard, marks: readonly string[], board: number) {
+  return pieces.map(({ part, length }, at) => ({
+    board,
     size,
-    lengths,
-    "list" in stock ? stock.list : stock.board,
-    ...(times === undefined ? [] : [times]),
-  ])
-  return [...new Set([...names, "saw_kerf", "end_trim"])]
+    stock,
+    own: owned && at === 0 ? stock : 0,
+    part,
+    mark: marks[at] ?? "",
+    length,
+    left: at === pieces.length - 1 ? left : 0,
+  }))
 }
 
-function demandsOf(members: readonly TimberMember[], given: SolverGiven): readonly PieceDemand[] {
-  return members.flatMap((member): readonly PieceDemand[] => {
-    const { part, stock } = member
-    if (!("list" in stock)) return []
-    const sold = whole(given, stock.list)
-    const times = member.times === undefined ? 1 : given.number(member.times)
-    const counts = new Map<number, number>()
-    for (const length of whole(given, member.lengths)) counts.set(length, (counts.get(length) ?? 0) + times)
-    const size = given.text(member.size)
-    return [...counts].map(([length, count]) => ({ part, size, length, count, stock: sold }))
-  })
-}
-
-/** A formula that divides leaves a fraction of a nanometre; no saw sees it, and whole numbers add up exactly. */
-function whole(given: SolverGiven, name: string): readonly number[] {
-  return given.column(name).map((length) => Math.round(Number(length)))
-}
-
-/** Boards that another solver has settled already, one piece each. */
-function settledBoards(members: readonly TimberMember[], given: SolverGiven): readonly CutBoard[] {
-  return members.flatMap((member): readonly CutBoard[] => {
-    const { part, stock } = member
-    if (!("board" in stock)) return []
-    const boards = whole(given, stock.board)
-    const size = given.text(member.size)
-    return whole(given, member.lengths).map((length, index) => {
-      const board = boards[index] ?? length
-      return { size, stock: board, pieces: [{ part, length }], left: board - length }
-    })
-  })
-}
-
-interface TimberPlan {
-  readonly boards: readonly CutBoard[]
-  readonly report: SolverReport
-}
-
-function planTimber(members: readonly TimberMember[], given: SolverGiven): TimberPlan {
-  const rule = { kerf: Math.round(given.number("saw_kerf")), endTrim: Math.round(given.number("end_trim")) }
-  const plan = planBoards(demandsOf(members, given), rule)
-  const settled = settledBoards(members, given)
-  const boards = [...settled, ...plan.boards]
-  const before = settled.reduce((sum, { stock }) => sum + stock, 0)
-  return { boards, report: reportOf(plan, before) }
-}
-
-function reportOf({ bought, bound, misfits }: BoardsPlan, before: number): SolverReport {
+function reportOf(problem: TimberProblem, { bought, bound, misfits, method }: TimberPlan): SolverReport {
+  const before = problem.settled.reduce((sum, { stock }) => sum + stock, 0)
   const proof = bought === bound ? "no plan for these pieces buys less" : "not proven best"
+  const advice = sawAdvice(problem)
   return {
-    method: `best-fit decreasing, tried with each length sold and filling board by board; ${proof}`,
+    method: `${method}; ${proof}`,
     objective: { says: "timber bought, end to end", measure: "length", value: before + bought },
     bound: before + bound,
     unmet: misfits.map(
       ({ part, size, length, stock }) =>
-        `A ${part} of ${lengthInWords(length)} does not come out of the longest ${size} to be had, ${lengthInWords(Math.max(...stock))}, with saw cuts and trimmed ends: add a longer length sold, or change what makes the piece so long.`,
+        `A ${part} of ${lengthInWords(length)} does not come out of the longest ${size} to be had, ${lengthInWords(Math.max(...stock))}, with saw cuts and trimmed ends: add a length sold of at least ${lengthInWords(length + 2 * problem.rule.endTrim)}, or change what makes the piece so long.`,
     ),
+    ...(advice.length === 0 ? {} : { advice }),
   }
 }
 
-/** What to buy, one size and length a row: size, length, count. Sizes in the order of the members, shortest first. */
-export function solveStockToBuy(members: readonly TimberMember[]): (given: SolverGiven) => Solution {
-  return (given) => {
-    const { boards, report } = planTimber(members, given)
-    const sizes = [...new Set(boards.map(({ size }) => size))]
-    const rows = sizes.flatMap((size) => {
-      const ofSize = boards.filter((board) => board.size === size)
-      const lengths = [...new Set(ofSize.map(({ stock }) => stock))].sort((a, b) => a - b)
-      return lengths.map((length) => ({
-        size,
-        length,
-        count: ofSize.filter(({ stock }) => stock === length).length,
-      }))
-    })
-    return { rows, report }
-  }
-}
-
-/** What to cut from each board, one piece a row: board, size, stock, part, length, left. */
+/** What to cut from each board. */
 export function solveCutPlan(members: readonly TimberMember[]): (given: SolverGiven) => Solution {
   return (given) => {
-    const { boards, report } = planTimber(members, given)
-    const rows = boards.flatMap(({ size, stock, pieces, left }, index) =>
-      pieces.map(({ part, length }, at) => ({
-        board: index + 1,
-        size,
-        stock,
-        part,
-        length,
-        // Once a board, after its last piece, so that the column adds up to what is left over in all.
-        left: at === pieces.length - 1 ? left : 0,
-      })),
-    )
-    return { rows, report }
+    const problem = timberProblem(members, given)
+    return timberSolution(problem, planTimber(problem))
   }
+}
+
+/** What `prove` of the cutting plans is asked for a better one. */
+export function cutPlanProof(members: readonly TimberMember[]): Proof {
+  return { by: "timber", problem: (given) => timberProblem(members, given) }
+}
+
+export const STOCK_READS = ["cut_plan.board", "cut_plan.size", "cut_plan.stock", "cut_plan.own"] as const
+
+/** What to buy, one size and length a row: size, length, count. Sizes in the order of the members, shortest first. */
+export function solveStockToBuy(given: SolverGiven): Solution {
+  const [boards, sizes, stocks, own] = STOCK_READS.map((name) => given.column(name))
+  const wanted = new Map<string, Map<number, number>>()
+  boards?.forEach((board, row) => {
+    if (board === boards[row - 1] || Number(own?.[row]) > 0) return
+    const size = String(sizes?.[row])
+    const stock = Number(stocks?.[row])
+    const counts = wanted.get(size) ?? new Map<number, number>()
+    wanted.set(size, counts.set(stock, (counts.get(stock) ?? 0) + 1))
+  })
+  const rows = [...wanted].flatMap(([size, counts]) =>
+    [...counts].sort(([a], [b]) => a - b).map(([length, count]) => ({ size, length, count })),
+  )
+  return { rows, report: { method: "boards of the cutting plan that you do not have yet", unmet: [] } }
 }
 
 /** What pieces are wanted, one part, size and length a row: part, size, length, count. */
 export function solvePieces(members: readonly TimberMember[]): (given: SolverGiven) => Solution {
   return (given) => {
-    const settled = settledBoards(members, given).map(({ size, pieces }) => ({
-      size,
-      part: pieces[0]?.part ?? "",
-      length: pieces[0]?.length ?? 0,
-      count: 1,
-    }))
-    const wanted = demandsOf(members, given).map(({ part, size, length, count }) => ({
-      part,
-      size,
-      length,
-      count,
-    }))
+    const { settled, demands } = timberProblem(members, given)
     const rows: { part: string; size: string; length: number; count: number }[] = []
-    for (const piece of [...settled, ...wanted]) {
-      if (piece.count === 0 || piece.length <= 0) continue
-      const alike = rows.find(
-        ({ part, size, length }) => part === piece.part && size === piece.size && length === piece.length,
-      )
-      if (alike === undefined) rows.push({ ...piece })
-      else alike.count += piece.count
+    for (const piece of [...settled.map((one) => ({ ...one, count: 1 })), ...demands]) {
+      const { part, size, length, count } = piece
+      if (count === 0 || length <= 0) continue
+      const alike = rows.find((row) => row.part === part && row.size === size && row.length === length)
+      if (alike === undefined) rows.push({ part, size, length, count })
+      else alike.count += count
     }
     return { rows, report: { method: "pieces of one part, size and length counted together", unmet: [] } }
   }

@@ -83,7 +83,7 @@ export function consumablesOf(list: readonly Consumable[]): TableEntry {
         name: "to_buy",
         label: "To buy",
         measure: "count",
-        formula: "ROUNDUP(used / serves - rounding_tolerance; 0)",
+        formula: "MAX(0; ROUNDUP(used / serves - rounding_tolerance; 0))",
         why: "Whole ones.",
         sources: [ARITHMETIC],
       },

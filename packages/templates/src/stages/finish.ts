@@ -12,10 +12,10 @@ export const netWork: Work = {
     checks: ["net_mesh_check"],
     needs: [
       { thing: "net post", amount: "net_post_count" },
-      { thing: "net", amount: "net_area" },
-      { thing: "net rope", amount: "net_rope_length" },
-      { thing: "guy rope", amount: "net_guy_rope" },
-      { thing: "net tie", amount: "net_tie_count" },
+      { thing: "net", amount: { column: "net_order.area", where: "net_order.of", is: "all nets" } },
+      { thing: "net rope", amount: { column: "net_order.rope", where: "net_order.of", is: "all nets" } },
+      { thing: "guy rope", amount: { column: "net_order.guy_rope", where: "net_order.of", is: "all nets" } },
+      { thing: "net tie", amount: { column: "net_order.ties", where: "net_order.of", is: "all nets" } },
       { thing: "net peg", amount: "net_guy_count" },
     ],
     tools: ["ladder on firm ground", "hammer", "level"],
@@ -120,7 +120,7 @@ export const disposal: Work = {
     says: [
       "Soil: {dug_volume_loose}, loose, {spoil_barrows} barrows. Fill hollows away from the platform; lay the sods on top, or stack them to rot.",
       "Timber: {timber_length_bought} were bought and {timber_length_used} are in the work. Treated off-cuts go to the tip as such: never burned, never mulched.",
-      "Take back what is whole: unopened boxes, whole boards, whole rolls. Keep a few screws of the {screws_left} left over.",
+      "Take back what is whole: unopened boxes, whole boards, whole rolls. Keep a few of the screws that are left over.",
       "Packaging, tins and brushes go where your authority says; a tin with preservative in it is hazardous waste.",
     ],
     needs: [],

@@ -28,8 +28,11 @@ const GROUPS: readonly (readonly [group: string, members: readonly string[]])[] 
   [SOFT_GROUP, ["Redwood", "Western Cedars", "Northern Species"]],
 ]
 
+/** Species that stand by themselves in the tables. */
+export const SINGLE_SPECIES: readonly string[] = TRAITS.map(([name]) => name)
+
 /** What may be entered as a species: single ones, then groups. */
-export const SPECIES: readonly string[] = [...TRAITS.map(([name]) => name), ...GROUPS.map(([group]) => group)]
+export const SPECIES: readonly string[] = [...SINGLE_SPECIES, ...GROUPS.map(([group]) => group)]
 
 /** The species of each group, one a row; rows of a group stand together. `weaker`: a further member of the first group. */
 export function speciesMembers(name: string, weaker: readonly string[] = []): TableEntry {

@@ -1,110 +1,162 @@
 import { type Definition, openBook } from "@pegbook/engine"
 import { describe, expect, test } from "vitest"
-import { fastenerStrength } from "../../src/parts/fastener-strength.ts"
+import { boardwalk } from "../../src/boardwalk/template.ts"
+import { fastenerStrength, type LoadedJoint } from "../../src/parts/fastener-strength.ts"
 import { houseRules } from "../../src/parts/house-rules.ts"
-import { workbook } from "../beam/workbook.ts"
-
-const FASTENERS: Definition = {
-  id: "fasteners",
-  title: "Fasteners",
-  says: "Of the test.",
-  unitSystem: "us",
-  cautions: [],
-  sections: [fastenerStrength([]), houseRules],
-}
+import { memberTimber } from "../../src/parts/member-timber.ts"
+import { shedBase } from "../../src/shed-base/template.ts"
+import { reader } from "../helpers/read-book.ts"
 
 const POUND = 4.4482216152605
 const PER_INCH = POUND / 0.0254
 
-function fasteners(typed: Readonly<Record<string, string>>) {
-  const { book } = openBook(FASTENERS)
-  const { accepted, problems } = book.editAll(typed)
+/** One joint under a load of its own, with its fastener and its wood. */
+function joint(given: Partial<LoadedJoint>, species = "Spruce-Pine-Fir") {
+  const definition: Definition = {
+    id: "fasteners",
+    title: "Fasteners",
+    says: "Of the test.",
+    unitSystem: "us",
+    cautions: [],
+    sections: [
+      memberTimber,
+      {
+        id: "given",
+        title: "Given",
+        says: "Of the test.",
+        entries: [
+          {
+            kind: "input",
+            name: "pull",
+            label: "Of the test",
+            measure: "force",
+            default: "1000 lb",
+            why: "Of the test.",
+            sources: [{ kind: "user", title: "Of the test" }],
+          },
+        ],
+      },
+      fastenerStrength([
+        {
+          joint: "of the test",
+          fastener: "screw",
+          way: "pulled",
+          diameter: "0.19 in",
+          holds: "1.5 in",
+          force: "pull",
+          count: "4",
+          lasts: "wind",
+          ...given,
+        },
+      ]),
+      houseRules,
+    ],
+  }
+  const { book } = openBook(definition)
+  const { accepted, problems } = book.edit("species", species)
   if (!accepted) throw new Error(JSON.stringify(problems))
-  return (name: string) => Number(book.entry(name).reading?.value)
+  return {
+    read: (name: string) => Number(book.entry(`loaded_joints.${name}`).readings?.[0]?.value),
+    verdict: () => book.entry("loaded_joint_check").check?.verdict,
+  }
 }
 
 describe("screws pulled out", () => {
   // Civil Engineering Formulas, p. 170 (records d-041 to d-044, read and worked from the formula), in lb per inch.
   test.each([
-    ["Spruce-pine-fir", "0.164 in", 82.4],
-    ["Spruce-pine-fir", "0.19 in", 95.5],
-    ["Douglas fir-larch", "0.164 in", 116.9],
-    ["Douglas fir-larch", "0.19 in", 135.4],
+    ["Spruce-Pine-Fir", "0.164 in", 82.4],
+    ["Spruce-Pine-Fir", "0.19 in", 95.5],
+    ["Douglas Fir-Larch", "0.164 in", 116.9],
+    ["Douglas Fir-Larch", "0.19 in", 135.4],
   ])("%s, %s: %d lb per inch", (species, diameter, published) => {
-    const read = fasteners({ fastener_species: species, screw_diameter: diameter, screw_thread: "2 in" })
-    expect(read("screw_withdrawal_per_length") / PER_INCH).toBeCloseTo(published, 1)
-    expect(read("screw_withdrawal") / POUND).toBeCloseTo(
-      2 * (read("screw_withdrawal_per_length") / PER_INCH),
-      6,
-    )
+    const { read } = joint({ diameter, holds: "2 in" }, species)
+    expect(read("pulled") / PER_INCH / (2 * 0.0254)).toBeCloseTo(published, 1)
   })
 
   test("nothing in end grain; a test would show five and a half times as much (record d-048, from memory)", () => {
-    expect(fasteners({ screw_in_end_grain: "yes" })("screw_withdrawal")).toBe(0)
-    const read = fasteners({})
-    expect(read("screw_ultimate") / read("screw_withdrawal")).toBeCloseTo(5.5, 1)
+    expect(joint({ endGrain: true }).read("pulled")).toBe(0)
+    const { read } = joint({})
+    expect(read("ultimate") / read("pulled")).toBeCloseTo(5.5, 1)
   })
 })
 
 describe("screws pushed sideways", () => {
   // The same page: C D² with 3960 for Douglas fir and southern pine, 3240 for hemlock, 2520 for spruce (d-034 to d-038, read).
   test.each([
-    ["Douglas fir-larch", 3960],
-    ["Southern pine", 3960],
-    ["Hem-fir", 3240],
-    ["Spruce-pine-fir", 2520],
+    ["Douglas Fir-Larch", 3960],
+    ["Southern Pine", 3960],
+    ["Hem-Fir", 3240],
+    ["Spruce-Pine-Fir", 2520],
+    // In no group of the page: the weakest.
+    ["Eastern Softwoods", 2520],
   ])("%s: %d D² at full penetration", (species, constant) => {
-    const read = fasteners({ fastener_species: species, screw_diameter: "0.19 in", screw_thread: "2 in" })
-    expect(read("screw_lateral") / POUND).toBeCloseTo(constant * 0.19 ** 2, 6)
+    const { read } = joint({ way: "pushed", holds: "2 in" }, species)
+    expect(read("pushed") / POUND).toBeCloseTo(constant * 0.19 ** 2, 6)
   })
 
   test("falls with the penetration from ten diameters, and is nothing under six", () => {
-    const lateral = (thread: string) =>
-      fasteners({ screw_diameter: "0.2 in", screw_thread: thread })("screw_lateral")
+    const lateral = (holds: string) => joint({ way: "pushed", diameter: "0.2 in", holds }).read("pushed")
     expect(lateral("1.5 in") / lateral("2 in")).toBeCloseTo(0.75, 9)
     expect(lateral("1.19 in")).toBe(0)
     expect(lateral("1.2 in")).toBeGreaterThan(0)
   })
 })
 
-// A structural engineers' mailing list, NDS 2005 (records d-062 and m-024, read): 141 lb, 1.25 in, 0.7716, 174 lb in wind.
-test("the 16d nail through a plate and a floor: 1.25 in, 0.7716, 174 lb", () => {
-  const read = fasteners({ nail_side_thickness: "1.5 in", nail_gap: "0.75 in" })
-  expect(read("nail_penetration") / 0.0254).toBeCloseTo(1.25, 9)
-  expect(read("nail_penetration_share")).toBeCloseTo(0.7716, 4)
-  expect((read("nail_lateral") * read("duration_wind")) / POUND).toBeCloseTo(174, 0)
+const NAIL = { fastener: "nail", way: "pushed", diameter: "0.162 in" } as const
+
+// A structural engineers' mailing list, NDS 2005 (records d-062 and m-024, read): 3 1/2 in through 1 1/2 in and a floor of
+// 3/4 in: 1.25 in hold, 0.7716, 174 lb in wind.
+test("the 16d nail through a plate and a floor: 0.7716, 174 lb", () => {
+  const { read } = joint({ ...NAIL, holds: "1.25 in" }, "Douglas Fir-Larch")
+  expect(read("penetration_share")).toBeCloseTo(0.7716, 4)
+  expect((read("pushed") * 1.6) / POUND).toBeCloseTo(174, 0)
+})
+
+test("a lighter wood or a thinner nail never holds more than the published one, a heavier never counts for more", () => {
+  const held = (species: string, diameter = "0.162 in") =>
+    joint({ ...NAIL, diameter, holds: "2 in" }, species).read("pushed") / POUND
+  expect(held("Douglas Fir-Larch")).toBeCloseTo(141, 6)
+  expect(held("Southern Pine")).toBeCloseTo(141, 6)
+  expect(held("Douglas Fir-Larch", "0.2 in")).toBeCloseTo(141, 6)
+  expect(held("Hem-Fir")).toBeCloseTo((141 * 0.43) / 0.5, 6)
+  expect(held("Douglas Fir-Larch", "0.131 in")).toBeCloseTo(141 * (0.131 / 0.162) ** 2, 6)
 })
 
 describe("joints that carry a load", () => {
   test("as many fasteners as the force asks for, outdoors, in wind", () => {
-    const book = workbook()
-    const one = book.in("lb", "screw_withdrawal") * 0.7 * 1.6
-    expect(book.in("lb", "tie_fastener_allowed")).toBeCloseTo(one, 6)
-    expect(book.in("one", "tie_fasteners_needed")).toBe(Math.ceil(book.in("lb", "wind_uplift") / one))
-    expect(book.verdict("tie_fastener_check")).toBe("passes")
-    expect(book.verdict("post_fastener_check")).toBe("fails")
+    const { read, verdict } = joint({ count: "7" })
+    const one = 2850 * 0.42 ** 2 * 0.19 * 1.5 * 0.7 * 1.6
+    expect(read("allowed") / POUND).toBeCloseTo(one, 6)
+    expect(read("needed")).toBe(Math.ceil(1000 / one))
+    expect(read("ratio")).toBeCloseTo(1000 / 7 / one, 9)
+    expect(verdict()).toBe(1000 / 7 > one ? "fails" : "passes")
+    expect(joint({ count: "2" }).verdict()).toBe("fails")
+  })
+
+  test("none where some are needed fails; none where nothing pulls passes", () => {
+    expect(joint({ count: "0" }).verdict()).toBe("fails")
+    expect(joint({ count: "0", force: "0 * pull" }).verdict()).toBe("passes")
   })
 
   test("heavier wood, a thicker screw or more thread never lessens what one holds", () => {
-    const before = fasteners({})("screw_withdrawal")
-    for (const typed of [
-      { fastener_species: "Southern pine" },
-      { screw_diameter: "0.216 in" },
-      { screw_thread: "2 in" },
-    ])
-      expect(fasteners(typed)("screw_withdrawal")).toBeGreaterThan(before)
+    const before = joint({}).read("pulled")
+    expect(joint({}, "Southern Pine").read("pulled")).toBeGreaterThan(before)
+    expect(joint({ diameter: "0.216 in" }).read("pulled")).toBeGreaterThan(before)
+    expect(joint({ holds: "2 in" }).read("pulled")).toBeGreaterThan(before)
   })
 
   test("a joint that would pull at nails is refused when the template is loaded", () => {
-    const wrong = {
-      prefix: "guard",
-      joint: "guard posts",
-      force: "f",
-      count: "n",
-      direction: "withdrawal",
-      fastener: "nail",
-      duration: "people",
-    } as const
-    expect(() => fastenerStrength([wrong])).toThrow(/guard.*nails/)
+    expect(() => joint({ ...NAIL, joint: "guard posts", way: "pulled" })).toThrow(/guard.*nails/)
+  })
+
+  test("in the templates: ties in wind, cleats under people", () => {
+    const shed = reader(shedBase)()
+    const [ties = Number.NaN] = shed.column("lb", "loaded_joints.allowed")
+    const share = 1.45 / (10 * 0.148)
+    expect(ties).toBeCloseTo(141 * (0.148 / 0.162) ** 2 * (0.43 / 0.5) * share * 0.7 * 1.6, 6)
+    const walk = reader(boardwalk)()
+    const [cleats = Number.NaN] = walk.column("lb", "loaded_joints.allowed")
+    expect(cleats).toBeCloseTo(3240 * 0.19 ** 2 * (1.5 / 1.9) * 0.7, 6)
+    for (const book of [shed, walk]) expect(book.verdict("loaded_joint_check")).toBe("passes")
   })
 })

@@ -12,10 +12,13 @@ export interface Floor {
   verdict(name: string): string | undefined
 }
 
-/** Throws when an input is not accepted: a test that sets what cannot be set is wrong. */
+/** The sizes that the hand counts are of. */
+const EUROPEAN = { skid_size: "100x100", joist_size: "47x150", rim_size: "47x150" }
+
+/** In European sizes unless others are given. Throws when an input is not accepted: a test that sets what cannot be set is wrong. */
 export function floor(typed: Readonly<Record<string, string>> = {}): Floor {
   const { book } = openBook(greenhouseFloor)
-  const { accepted, problems } = book.editAll(typed)
+  const { accepted, problems } = book.editAll({ ...EUROPEAN, ...typed })
   if (!accepted) throw new Error(JSON.stringify(problems))
   const number = (name: string): number => {
     const value = book.entry(name).reading?.value

@@ -53,6 +53,7 @@ const ground: Section = {
       name: "skid_pieces",
       rows: { kind: "formula", formula: "2 * skid_count" },
       columns: [
+        { name: "line", measure: "count", formula: "ROUNDUP(ROW() / 2; 0)", ...said },
         { name: "length", measure: "length", formula: "platform_length / 2", ...said },
         { name: "stock", measure: "length", formula: "skid_board", ...said },
       ],

@@ -199,4 +199,20 @@ export const fixingsAndTreatment: readonly PublishedValue[] = [
     over: "preservative_coverage.measure",
     within: 0.01,
   }),
+  published(
+    "k-003",
+    "Comparison of battery types by a maker of power tools",
+    "B",
+    "battery_charges.capacity",
+    "50 %",
+    { row: ["battery_charges.temperature", "-20 °C"] },
+  ),
+  published("k-006", "Data sheets of lithium cells, at freezing", "M", "battery_charges.capacity", "80 %", {
+    row: ["battery_charges.temperature", "0 °C"],
+    note: "80 to 90 per cent: the lower is taken.",
+  }),
+  published("k-009", "Energy of one screw, from the battery", "M", "battery_charges.per_screw", "0.305 Wh", {
+    row: ["battery_charges.temperature", "20 °C"],
+    within: 0.02,
+  }),
 ]

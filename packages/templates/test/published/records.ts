@@ -14,6 +14,8 @@ export const PUBLISHED: readonly PublishedValue[] = [
 
 /** Records that are a rule in words, or a formula: there is no value to compare. Other tests hold them. */
 export const IN_WORDS: Readonly<Record<string, string>> = {
+  "a-001 to a-005": "bearing values of one code; each is a-001 to a-005 by itself",
+  "a-010 to a-018": "bearing values of another code, row by row in soil_values",
   "a-009": "strip topsoil; bearing values are for undisturbed soil",
   "a-024": "ways to protect a footing from frost",
   "a-036": "blocks on the surface heave",
@@ -22,7 +24,19 @@ export const IN_WORDS: Readonly<Record<string, string>> = {
   "c-025": "volume over a grid",
   "c-030": "a plane that balances cut and fill",
   "c-031": "plane of least squares",
+  beam_formulas_single_span: "formulas; test/beam and test/strength hold them",
+  continuous_beam_coefficients: "formulas; test/beam holds them",
+  continuous_beam_pattern_maxima: "formulas; test/beam holds them",
+  csa_o86_factors: "a table of factors; test/strength reproduces examples worked with it",
+  csa_o86_specified_strengths: "a table of strengths; test/strength reproduces examples worked with it",
   "d-010": "nails of a joist on a sill, where screws are used here",
+  deflection_limits: "a table of limits, shown row by row",
+  nds_adjustment_factors: "a table of factors; test/span-tables reproduces spans published from it",
+  nds_reference_design_values: "a table of strengths; test/span-tables reproduces spans published from it",
+  panel_floor_live_loads: "a table of loads, shown row by row",
+  panel_span_ratings: "a table of ratings; test/span-tables holds it",
+  soil_bearing: "half where water is near: a rule in words",
+  worked_examples: "test/strength reproduces them",
   "d-018": "plain steel with borate only indoors and dry",
   "d-023": "government advice, the same as the code's",
   "d-024": "rank of ACQ",

@@ -151,26 +151,30 @@ export const timberAndSurface: readonly PublishedValue[] = [
     within: 0.06,
     note: "Held as 1/4 in, 6.35 mm.",
   }),
-  published("i-018", "FAO hanging ratios, hung at 0.5", "B", "net_height", 0.866, {
-    over: "net_stretched_height",
+  published("i-018", "FAO hanging ratios, hung at 0.5", "B", "net_order.height", 0.866, {
+    over: "net_order.stretched_height",
+    row: ["net_order.of", "all nets"],
     template: "game-table-platform",
     typed: { net_hanging_ratio: "0.5" },
     within: 0.001,
   }),
-  published("i-018", "FAO hanging ratios, hung at 0.6", "B", "net_height", 0.8, {
-    over: "net_stretched_height",
+  published("i-018", "FAO hanging ratios, hung at 0.6", "B", "net_order.height", 0.8, {
+    over: "net_order.stretched_height",
+    row: ["net_order.of", "all nets"],
     template: "game-table-platform",
     typed: { net_hanging_ratio: "0.6" },
     within: 0.001,
   }),
-  published("i-018", "FAO hanging ratios, hung at 0.707", "B", "net_height", 707 / 1000, {
-    over: "net_stretched_height",
+  published("i-018", "FAO hanging ratios, hung at 0.707", "B", "net_order.height", 707 / 1000, {
+    over: "net_order.stretched_height",
+    row: ["net_order.of", "all nets"],
     template: "game-table-platform",
     typed: { net_hanging_ratio: "0.707" },
     within: 0.001,
   }),
-  published("i-018", "FAO hanging ratios, hung at 0.8", "B", "net_height", 0.6, {
-    over: "net_stretched_height",
+  published("i-018", "FAO hanging ratios, hung at 0.8", "B", "net_order.height", 0.6, {
+    over: "net_order.stretched_height",
+    row: ["net_order.of", "all nets"],
     template: "game-table-platform",
     typed: { net_hanging_ratio: "0.8" },
     within: 0.001,

@@ -1,7 +1,10 @@
 import type { SolverGiven } from "@pegbook/engine"
 import { describe, expect, test } from "vitest"
+import { gameTablePlatform } from "../../src/game-table-platform/template.ts"
 import { solvePostDepth } from "../../src/solvers/post-depth.ts"
-import { workbook } from "../beam/workbook.ts"
+import { reader } from "../helpers/read-book.ts"
+
+const workbook = reader(gameTablePlatform)
 
 describe("wind on a net against worked examples", () => {
   // Record i-012 (from memory of the physics): 1.5 mm twine, 30 mm mesh, 90 mph, 0.85, 0.85.
@@ -12,12 +15,12 @@ describe("wind on a net against worked examples", () => {
       wind_speed: "90 mph",
       wind_exposure: "C",
     })
-    expect(book.in("psf", "velocity_pressure")).toBeCloseTo(14.98, 1)
-    expect(book.in("one", "net_solidity")).toBeCloseTo(0.0975, 9)
-    expect(book.in("one", "net_shape_factor")).toBe(1.2)
-    expect(book.in("psf", "net_pressure_formula")).toBeCloseTo(1.49, 2)
+    expect(book.in("psf", "wind.velocity_pressure")).toBeCloseTo(14.98, 1)
+    expect(book.in("si", "net_wind.solidity")).toBeCloseTo(0.0975, 9)
+    expect(book.in("si", "net_wind.shape_factor")).toBe(1.2)
+    expect(book.in("psf", "net_wind.pressure_by_formula")).toBeCloseTo(1.49, 2)
     // The floor of 16 psf on the twine governs: 16 × 0.0975.
-    expect(book.in("psf", "net_pressure")).toBeCloseTo(1.56, 9)
+    expect(book.in("psf", "net_wind.pressure")).toBeCloseTo(1.56, 9)
   })
 
   // ASCE 7-16 table 29.4-2 (records i-003 to i-005, read).
@@ -26,43 +29,56 @@ describe("wind on a net against worked examples", () => {
     ["1.5 mm", "20 mm", 1.3],
     ["4 mm", "20 mm", 1.5],
   ])("twine %s, mesh %s: factor %d", (twine, mesh, factor) => {
-    expect(workbook({ net_twine: twine, net_mesh: mesh }).in("one", "net_shape_factor")).toBe(factor)
+    expect(workbook({ net_twine: twine, net_mesh: mesh }).in("si", "net_wind.shape_factor")).toBe(factor)
   })
 
   test("a net more solid than the table's last row is said so", () => {
-    expect(workbook({ net_twine: "9 mm", net_mesh: "15 mm" }).verdict("net_solidity_check")).toBe("fails")
+    expect(workbook({ net_twine: "9 mm", net_mesh: "15 mm" }).verdict("net_overturn_check")).toBe(
+      "outside_table",
+    )
   })
 
   test("bending, bolts and stress of a post by hand", () => {
-    const book = workbook({ net_height: "6 ft", net_bolt_top: "3 in", net_bolt_spacing: "9 in" })
+    const book = workbook({
+      net_height: "6 ft",
+      "net_wind_factors.bolt_top.1": "3 in",
+      "net_wind_factors.bolt_spacing.1": "9 in",
+    })
     const load =
-      book.in("psf", "net_pressure") * book.in("ft", "net_bay") +
-      book.in("psf", "velocity_pressure") * 0.85 * 2 * (3.5 / 12)
-    expect(book.in("plf", "net_post_load")).toBeCloseTo(load, 6)
-    expect(book.in("lbft", "net_post_moment")).toBeCloseTo((load * 36) / 2, 6)
-    expect(book.in("lb", "net_bolt_force")).toBeCloseTo((load * 6 * (3 + 1)) / 0.75, 5)
-    expect(book.in("psi", "net_post_stress")).toBeCloseTo((12 * load * 18 * 6) / 3.5 ** 3, 5)
+      book.in("psf", "net_wind.pressure") * book.in("ft", "net_wind.bay") +
+      book.in("psf", "wind.velocity_pressure") * 0.85 * 2 * (3.5 / 12)
+    expect(book.in("plf", "net_wind.post_load")).toBeCloseTo(load, 6)
+    expect(book.in("lbft", "net_wind.post_moment")).toBeCloseTo((load * 36) / 2, 6)
+    expect(book.in("lb", "net_wind.bolt_force")).toBeCloseTo((load * 6 * (3 + 1)) / 0.75, 5)
+    // Bent most at the upper bolt, 3 in below the surface.
+    const posts = book.texts("members.member").indexOf("net posts")
+    expect(book.column("psi", "members.bending_stress")[posts]).toBeCloseTo(
+      (12 * load * 6 * (3 + 0.25) * 6) / 3.5 ** 3,
+      5,
+    )
+    // 4x4 Hem-Fir No.2, incised, wet, ten minutes: 850 × 1.5 × 0.85 × 0.8 × 1.6 (records of the published tables).
+    expect(book.column("psi", "members.fb_allowed")[posts]).toBeCloseTo(850 * 1.5 * 0.85 * 0.8 * 1.6, 4)
   })
 
   test("a higher net, more wind or a finer mesh never lessens a post's bending", () => {
-    const before = workbook().in("lbft", "net_post_moment")
+    const before = workbook().in("lbft", "net_wind.post_moment")
     for (const typed of [
       { net_height: "7 ft" },
       { wind_speed: "120 mph" },
       { net_mesh: "20 mm" },
       { net_post_spacing_max: "10 ft" },
     ])
-      expect(workbook(typed).in("lbft", "net_post_moment")).toBeGreaterThan(before)
+      expect(workbook(typed).in("lbft", "net_wind.post_moment")).toBeGreaterThan(before)
   })
 })
 
 describe("depth of a post", () => {
   const depthOf = (given: Readonly<Record<string, number>>) => {
     const all: Record<string, number> = {
-      lateral_reference_depth: 1,
-      post_depth_factor: 2.34,
-      post_depth_ratio: 4.36,
-      post_depth_cap: 12,
+      "net_wind_factors.reference_depth": 1,
+      "net_wind_factors.depth_factor": 2.34,
+      "net_wind_factors.depth_ratio": 4.36,
+      "net_wind_factors.depth_cap": 12,
       ...given,
     }
     const reads: SolverGiven = {
@@ -73,12 +89,17 @@ describe("depth of a post", () => {
     }
     return solvePostDepth(reads)
   }
-  const SIGN = { net_post_force: 480, net_post_arm: 5, net_post_hole_width: 1.5, net_post_lateral: 100 }
+  const SIGN = {
+    "net_wind.post_force": 480,
+    "net_wind.arm": 5,
+    "net_wind_factors.hole_width": 1.5,
+    "net_wind.lateral": 100,
+  }
 
   // A sign of 4 by 8 ft (record m-023, read): 480 lb at 5 ft, 1.5 ft wide, 100 psf a foot: "almost 6.5 ft", recomputed 6.44.
   test("the sign: 6.44 ft, and 4.88 ft where the soil may count twice", () => {
     expect(depthOf(SIGN).report.objective?.value).toBeCloseTo(6.44, 2)
-    expect(depthOf({ ...SIGN, net_post_lateral: 200 }).report.objective?.value).toBeCloseTo(4.88, 2)
+    expect(depthOf({ ...SIGN, "net_wind.lateral": 200 }).report.objective?.value).toBeCloseTo(4.88, 2)
   })
 
   test("satisfies the published formula, with every intermediate in the last row", () => {
@@ -93,8 +114,8 @@ describe("depth of a post", () => {
   })
 
   test("no wind needs no depth; a huge force settles beyond the depth at which soil counts no stronger", () => {
-    expect(depthOf({ ...SIGN, net_post_force: 0 }).rows).toEqual([])
-    const { report } = depthOf({ ...SIGN, net_post_force: 20_000 })
+    expect(depthOf({ ...SIGN, "net_wind.post_force": 0 }).rows).toEqual([])
+    const { report } = depthOf({ ...SIGN, "net_wind.post_force": 20_000 })
     const depth = report.objective?.value ?? 0
     expect(report.unmet).toEqual([])
     expect(depth).toBeGreaterThan(12)
@@ -103,13 +124,19 @@ describe("depth of a post", () => {
   })
 
   test("in a workbook: weaker soil, more wind or a narrower hole never lessens it", () => {
-    const before = workbook({ net_post_soil: "gravel" }).in("ft", "net_post_depth")
-    expect(workbook({ net_post_soil: "clay or silt" }).in("ft", "net_post_depth")).toBeGreaterThan(before)
+    const before = workbook({ net_post_soil: "gravel" }).column("ft", "net_post_embedment.found").at(-1) ?? 0
     expect(
-      workbook({ net_post_soil: "gravel", wind_speed: "140 mph" }).in("ft", "net_post_depth"),
+      workbook({ net_post_soil: "clay or silt" }).column("ft", "net_post_embedment.found").at(-1),
     ).toBeGreaterThan(before)
     expect(
-      workbook({ net_post_soil: "gravel", net_post_hole_width: "6 in" }).in("ft", "net_post_depth"),
+      workbook({ net_post_soil: "gravel", wind_speed: "140 mph" })
+        .column("ft", "net_post_embedment.found")
+        .at(-1),
+    ).toBeGreaterThan(before)
+    expect(
+      workbook({ net_post_soil: "gravel", "net_wind_factors.hole_width.1": "6 in" })
+        .column("ft", "net_post_embedment.found")
+        .at(-1),
     ).toBeGreaterThan(before)
   })
 })

@@ -238,7 +238,9 @@ export async function openSession(
   function lay(id: string, next: Sheet): void {
     if (unsaved().includes(current())) holdOpen()
     unsubscribe()
-    unsubscribe = next.subscribe(() => {
+    unsubscribe = next.subscribe((change) => {
+      // A better plan of the same things is nothing that is saved.
+      if (change === "settled") return
       keeperOf(id).changed()
       setNotice((said) => (said?.undo === undefined && said?.stays === undefined ? undefined : said))
     })

@@ -1,5 +1,6 @@
 import {
   type Book,
+  type BookChange,
   type BookDocument,
   type Comparison,
   type Definition,
@@ -9,10 +10,12 @@ import {
   type EntryView,
   type Moved,
   type ScenarioView,
+  type Solution,
   type StageProgress,
   type StageView,
   type TableView,
   type UnitSystem,
+  type Unproven,
   type Working,
 } from "@pegbook/engine"
 import { type Accessor, batch, createSignal, type Setter, untrack } from "solid-js"
@@ -68,10 +71,15 @@ export interface Sheet {
   progress(): Readonly<Record<string, StageProgress>>
   note(stage: string, change: StageProgress): void
 
+  /** What a prover may still solve better. */
+  unproven(): readonly Unproven[]
+  /** Puts a prover's solution in place, if it is still what is asked. */
+  settle(table: string, given: unknown, solution: Solution): boolean
+
   /** What is saved; not tracked. */
   document(): BookDocument
   /** Called after each change; returns what stops it. */
-  subscribe(listener: () => void): () => void
+  subscribe(listener: (change: BookChange) => void): () => void
 }
 
 const NOTHING_MOVED: readonly Moved[] = []
@@ -192,6 +200,8 @@ export function mirror(book: Book): Sheet {
       book.note(stage, change)
       setNoted((number) => number + 1)
     },
+    unproven: () => tracked(() => book.unproven()),
+    settle: (table, given, solution) => changing(table, () => book.settle(table, given, solution)).accepted,
     compare: (left, right) => tracked(() => book.compare(left, right)),
 
     document: () => book.document(),

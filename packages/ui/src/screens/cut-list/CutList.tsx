@@ -1,0 +1,253 @@
+import type { EntryView } from "@pegbook/engine"
+import { createMemo, For, type JSX, Show } from "solid-js"
+import { useProving, useSheet } from "../../bridge/context.ts"
+import { EntryLink } from "../../parts/EntryLink.tsx"
+import { en } from "../../text/en.ts"
+import { rowsOf } from "../set-out/set-out-model.ts"
+import { Board } from "./Board.tsx"
+import { boardGroups, offcutsOf } from "./cut-list-model.ts"
+import "./cut-list.css"
+
+const PLAN = "cut_plan"
+
+/** What to cut from which board, how good the plan is, and what is left. */
+export default function CutList() {
+  const sheet = useSheet()
+  return (
+    <div class="cut-list">
+      <header>
+        <h1>{en.cutList.title}</h1>
+        <p class="quiet">{en.cutList.says}</p>
+      </header>
+      <Show when={sheet.has(PLAN)} fallback={<p>{en.cutList.none}</p>}>
+        <Plan />
+      </Show>
+    </div>
+  )
+}
+
+function Plan() {
+  const sheet = useSheet()
+  const view = () => sheet.entry(PLAN)
+  const column = (name: string) => sheet.entry(`${PLAN}.${name}`).readings ?? []
+  const columns = createMemo(() => ({
+    board: column("board"),
+    size: column("size"),
+    stock: column("stock"),
+    own: column("own"),
+    part: column("part"),
+    mark: column("mark"),
+    length: column("length"),
+    left: column("left"),
+  }))
+  const kerf = () => Number(sheet.entry("saw_kerf").reading?.value ?? 0)
+  const groups = createMemo(() => boardGroups(columns(), kerf()))
+  const offcuts = createMemo(() => offcutsOf(columns()))
+  return (
+    <>
+      <HowGood view={view()} />
+      <Said title={en.cutList.unmet} sentences={view().report?.unmet ?? []} />
+      <Said title={en.cutList.advice} sentences={view().report?.advice ?? []} />
+      <p>
+        <EntryLink name={PLAN}>{en.cutList.table}</EntryLink>
+      </p>
+      <For each={view().cautions}>{(caution) => <p class="cut-list-caution">{caution}</p>}</For>
+      <Show when={groups().length > 0} fallback={<p>{en.cutList.empty}</p>}>
+        <p class="quiet">{en.cutList.key}</p>
+      </Show>
+      <For each={groups()}>
+        {(group) => (
+          <Part title={en.cutList.boards(group.size)}>
+            <For each={group.lengths}>
+              {({ length, own, boards }) => (
+                <>
+                  <h3>
+                    {own
+                      ? en.cutList.ownLength(boards.length, length)
+                      : en.cutList.ofLength(boards.length, length)}
+                  </h3>
+                  <ul class="cut-boards" data-boards={`${group.size} ${length}`}>
+                    <For each={boards}>{(board) => <Board board={board} />}</For>
+                  </ul>
+                </>
+              )}
+            </For>
+          </Part>
+        )}
+      </For>
+      <Part title={en.cutList.leftOver}>
+        <Show when={offcuts().length > 0} fallback={<p>{en.cutList.leftOverNone}</p>}>
+          <p class="quiet">{en.cutList.leftOverSays}</p>
+          <ul class="cut-offcuts" data-offcuts>
+            <For each={offcuts()}>
+              {({ size, length, count }) => (
+                <li>
+                  <strong>{en.cutList.offcut(count, length)}</strong> <span class="quiet">{size}</span>
+                </li>
+              )}
+            </For>
+          </ul>
+        </Show>
+      </Part>
+      <Part title={en.cutList.own}>
+        <p>
+          <EntryLink name="offcuts_owned">{en.cutList.ownSays}</EntryLink>
+        </p>
+      </Part>
+      <Joints />
+      <Others />
+    </>
+  )
+}
+
+/** How near to the best the plan is, in words, and whether a better one is being looked for. */
+function HowGood(props: { readonly view: EntryView }) {
+  const { state } = useProving()
+  const notice = () => {
+    switch (state()) {
+      case "working":
+        return en.cutList.working
+      case "out of time":
+        return en.cutList.outOfTime
+      case "failed":
+        return en.cutList.failed
+      case "done":
+        return undefined
+    }
+  }
+  return (
+    <div class="cut-list-good" role="status" data-proving={state()}>
+      <Verdict view={props.view} />
+      <Show when={!isProven(props.view) && notice()}>{(said) => <p>{said()}</p>}</Show>
+    </div>
+  )
+}
+
+function isProven({ report }: EntryView): boolean {
+  return report?.objective !== undefined && report.bound === report.objective.value
+}
+
+function Verdict(props: { readonly view: EntryView }) {
+  const what = () => props.view.report?.objective?.says ?? ""
+  const text = () => props.view.reached?.objective.text ?? ""
+  return (
+    <Show when={props.view.reached}>
+      {(reached) => (
+        <Show
+          when={isProven(props.view)}
+          fallback={
+            <Show when={reached().gap} fallback={<p>{en.cutList.unknown}</p>}>
+              {(gap) => (
+                <>
+                  <p>
+                    <strong data-gap>{en.cutList.gap(gap().text)}</strong>
+                  </p>
+                  <p>{en.cutList.gapSays(what(), text(), reached().bound?.text ?? "")}</p>
+                </>
+              )}
+            </Show>
+          }
+        >
+          <p>
+            <strong data-proven>{en.cutList.proven}</strong>
+          </p>
+          <p>{en.cutList.provenSays(what(), text())}</p>
+        </Show>
+      )}
+    </Show>
+  )
+}
+
+/** Where pieces of one line meet, table by table. */
+function Joints() {
+  const sheet = useSheet()
+  const tables = () =>
+    sheet.names().filter((name) => /^[a-z_]+_joints$/.test(name) && sheet.entry(name).shape === "table")
+  const filled = () => tables().filter((name) => sheet.table(name).rowCount > 0)
+  return (
+    <Part title={en.cutList.joints}>
+      <Show when={filled().length > 0} fallback={<p>{en.cutList.jointsNone}</p>}>
+        <p class="quiet">{en.cutList.jointsSay}</p>
+        <For each={filled()}>{(name) => <JointTable name={name} />}</For>
+      </Show>
+    </Part>
+  )
+}
+
+function JointTable(props: { readonly name: string }) {
+  const sheet = useSheet()
+  const columns = () => sheet.table(props.name).columns.map(({ name }) => sheet.entry(name))
+  const rows = createMemo(() => rowsOf(columns(), sheet.table(props.name).rowCount))
+  const bare = (name: string) => name.slice(name.indexOf(".") + 1)
+  return (
+    <>
+      <h3>
+        <EntryLink name={props.name}>{sheet.entry(props.name).label}</EntryLink>
+      </h3>
+      <Verdict view={sheet.entry(props.name)} />
+      <ul class="cut-joints" data-joints={props.name}>
+        <For each={rows()}>
+          {(row) => (
+            <li>
+              <For each={columns()}>
+                {({ name, label }) => (
+                  <span>
+                    <span class="quiet">{label}</span> {row[bare(name)] ?? ""}
+                  </span>
+                )}
+              </For>
+            </li>
+          )}
+        </For>
+      </ul>
+    </>
+  )
+}
+
+/** What else a search found, with how good it is: sheets, and lines of several pieces. */
+function Others() {
+  const sheet = useSheet()
+  const tables = () =>
+    sheet.names().filter((name) => {
+      if (name === PLAN || name.includes(".") || name.endsWith("_joints")) return false
+      const { kind, shape, reached } = sheet.entry(name)
+      return kind === "solved" && shape === "table" && reached !== undefined
+    })
+  return (
+    <Show when={tables().length > 0}>
+      <Part title={en.cutList.others}>
+        <For each={tables()}>
+          {(name) => (
+            <>
+              <h3>
+                <EntryLink name={name}>{sheet.entry(name).label}</EntryLink>
+              </h3>
+              <Verdict view={sheet.entry(name)} />
+            </>
+          )}
+        </For>
+      </Part>
+    </Show>
+  )
+}
+
+function Said(props: { readonly title: string; readonly sentences: readonly string[] }) {
+  return (
+    <Show when={props.sentences.length > 0}>
+      <Part title={props.title}>
+        <ul class="cut-said">
+          <For each={props.sentences}>{(sentence) => <li>{sentence}</li>}</For>
+        </ul>
+      </Part>
+    </Show>
+  )
+}
+
+function Part(props: { readonly title: string; readonly children: JSX.Element }) {
+  return (
+    <section class="cut-list-part">
+      <h2>{props.title}</h2>
+      {props.children}
+    </section>
+  )
+}
