@@ -2,7 +2,16 @@ import { createSignal } from "solid-js"
 import { createStore } from "solid-js/store"
 
 /** The screens, in the order that they are used in: each is a word in the address. */
-export const SCREENS = ["start", "worksheet", "drawings", "cut-list", "set-out", "steps", "compare"] as const
+export const SCREENS = [
+  "start",
+  "worksheet",
+  "drawings",
+  "buy-list",
+  "cut-list",
+  "set-out",
+  "steps",
+  "compare",
+] as const
 export type Screen = (typeof SCREENS)[number]
 
 /** Which column of a table is open, and in which row, from 1. */
