@@ -137,7 +137,45 @@ function leastOfSet(
       orders.push(...improved(lines, suppliers, set, orderOf(lines, suppliers, taken(list))))
     }
   }
+  const best = orders.reduce<Order | undefined>(
+    (least, one) => (least === undefined || one.total < least.total ? one : least),
+    undefined,
+  )
+  if (best !== undefined) orders.push(moved(lines, suppliers, set, best))
   return { orders, bound: boundOfSet(suppliers, set, sumOf(plain), tried) }
+}
+
+/** Rounds of moving single lines; each round that helps not at all is the last. */
+const MOST_ROUNDS = 6
+/** Lines times offers beyond which no line is moved by itself. */
+const MOST_MOVES = 400
+
+/** The order after every move of one line to another offer, or of some packs past the need, that makes it cheaper. */
+function moved(
+  lines: readonly OrderLine[],
+  suppliers: readonly OrderSupplier[],
+  set: ReadonlySet<number>,
+  start: Order,
+): Order {
+  const moves = lines.flatMap(({ need, offers }, line) =>
+    offers.flatMap((offer, place) =>
+      need > 0 && set.has(offer.supplier)
+        ? countsAlone(need, offer).map((packs) => ({ line, taken: [{ offer: place, packs }] }))
+        : [],
+    ),
+  )
+  if (moves.length > MOST_MOVES) return start
+  let best = start
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const before = best
+    for (const { line, taken } of moves) {
+      const next = best.taken.map((list, at) => (at === line ? taken : list))
+      for (const one of improved(lines, suppliers, set, orderOf(lines, suppliers, next)))
+        if (one.total < best.total) best = one
+    }
+    if (best === before) break
+  }
+  return best
 }
 
 /** The least over each way of having delivery free or paid; a threshold that has to be reached costs what its worth says. */

@@ -92,10 +92,13 @@ function name(row: TableRow): string {
 }
 
 function Lines() {
+  const sheet = useSheet()
   const rows = useRows("buy_list")
   const still = useRows("still_to_buy")
   const [grouping, setGrouping] = createSignal<Grouping>("group")
-  const groups = createMemo(() => groupedBy(rows(), grouping()))
+  const groups = createMemo(() =>
+    groupedBy(rows(), grouping(), grouping() === "stage" ? sheet.stages().map(({ title }) => title) : []),
+  )
   const states = createMemo(
     () => new Map(still().map((row) => [lineKey(row.item ?? "", row.length ?? ""), row])),
   )

@@ -11,8 +11,12 @@ export interface Grouped {
   readonly rows: readonly TableRow[]
 }
 
-/** The rows under the texts of one column, in the order in which these first come. */
-export function groupedBy(rows: readonly TableRow[], column: Grouping): readonly Grouped[] {
+/** The rows under the texts of one column, in this order; what is not in it comes behind, as it first comes. */
+export function groupedBy(
+  rows: readonly TableRow[],
+  column: Grouping,
+  order: readonly string[] = [],
+): readonly Grouped[] {
   const groups = new Map<string, TableRow[]>()
   for (const row of rows) {
     const title = row[column] ?? ""
@@ -20,7 +24,12 @@ export function groupedBy(rows: readonly TableRow[], column: Grouping): readonly
     if (group === undefined) groups.set(title, [row])
     else group.push(row)
   }
-  return [...groups].map(([title, list]) => ({ title, rows: list }))
+  const titles = [...groups.keys()]
+  const sorted = [
+    ...order.filter((title) => groups.has(title)),
+    ...titles.filter((title) => !order.includes(title)),
+  ]
+  return sorted.map((title) => ({ title, rows: groups.get(title) ?? [] }))
 }
 
 /** What a line of the list and a line of the notes have in common. A thing of no length is listed with a length of nothing. */
