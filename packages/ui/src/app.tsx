@@ -26,6 +26,7 @@ import { en } from "./text/en.ts"
 const FETCHED = {
   drawings: lazy(() => import("./screens/drawings/Drawings.tsx")),
   "cut-list": lazy(() => import("./screens/cut-list/CutList.tsx")),
+  "buy-list": lazy(() => import("./screens/buy-list/BuyList.tsx")),
   "set-out": lazy(() => import("./screens/set-out/SetOut.tsx")),
   steps: lazy(() => import("./screens/steps/Steps.tsx")),
   "build-book": lazy(() => import("./screens/build-book/BuildBook.tsx")),

@@ -31,7 +31,7 @@ export function net(build: Build, long: boolean): readonly Shape[] {
   return [1, 2].map((count) => ({
     kind: "box",
     layer: "net",
-    of: "net_area",
+    of: "net_height",
     where: { [long ? "net_sides" : "net_ends"]: count },
     ...(long ? { x: LENGTH } : { y: WIDTH }),
     z,

@@ -137,7 +137,45 @@ function leastOfSet(
       orders.push(...improved(lines, suppliers, set, orderOf(lines, suppliers, taken(list))))
     }
   }
+  const best = orders.reduce<Order | undefined>(
+    (least, one) => (least === undefined || one.total < least.total ? one : least),
+    undefined,
+  )
+  if (best !== undefined) orders.push(moved(lines, suppliers, set, best))
   return { orders, bound: boundOfSet(suppliers, set, sumOf(plain), tried) }
+}
+
+/** Rounds of moving single lines; each round that helps not at all is the last. */
+const MOST_ROUNDS = 6
+/** Lines times offers beyond which no line is moved by itself. */
+const MOST_MOVES = 400
+
+/** The order after every move of one line to another offer, or of some packs past the need, that makes it cheaper. */
+function moved(
+  lines: readonly OrderLine[],
+  suppliers: readonly OrderSupplier[],
+  set: ReadonlySet<number>,
+  start: Order,
+): Order {
+  const moves = lines.flatMap(({ need, offers }, line) =>
+    offers.flatMap((offer, place) =>
+      need > 0 && set.has(offer.supplier)
+        ? countsAlone(need, offer).map((packs) => ({ line, taken: [{ offer: place, packs }] }))
+        : [],
+    ),
+  )
+  if (moves.length > MOST_MOVES) return start
+  let best = start
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const before = best
+    for (const { line, taken } of moves) {
+      const next = best.taken.map((list, at) => (at === line ? taken : list))
+      for (const one of improved(lines, suppliers, set, orderOf(lines, suppliers, next)))
+        if (one.total < best.total) best = one
+    }
+    if (best === before) break
+  }
+  return best
 }
 
 /** The least over each way of having delivery free or paid; a threshold that has to be reached costs what its worth says. */
@@ -350,7 +388,7 @@ function improved(
   return [placed]
 }
 
-/** The cheapest of: more packs of one thing that is bought there already, until goods reach so much. */
+/** The cheapest of: more packs of one thing that is sold there, until goods reach so much. */
 function filledUp(
   lines: readonly OrderLine[],
   suppliers: readonly OrderSupplier[],
@@ -359,19 +397,30 @@ function filledUp(
   wanted: number,
 ): Order | undefined {
   let best: Order | undefined
-  order.taken.forEach((list, line) => {
-    list.forEach((one, place) => {
-      const offer = lines[line]?.offers[one.offer]
-      const price = offer === undefined ? undefined : priceAt(offer, one.packs)
-      if (offer?.supplier !== supplier || price === undefined || price <= 0) return
-      const packs = one.packs + Math.ceil((wanted - (order.goods[supplier] ?? 0)) / price - 1e-9)
-      const taken = order.taken.map((other, at) =>
-        at === line ? other.map((two, index) => (index === place ? { ...two, packs } : two)) : other,
-      )
+  for (const [line, { offers }] of lines.entries()) {
+    for (const [place, offer] of offers.entries()) {
+      if (offer.supplier !== supplier) continue
+      const list = order.taken[line] ?? []
+      const have = list.find((one) => one.offer === place)?.packs ?? 0
+      const paid = have * (priceAt(offer, have) ?? 0)
+      const packs = packsFor(offer, have, wanted - (order.goods[supplier] ?? 0) + paid)
+      if (packs === undefined) continue
+      const others = list.filter((one) => one.offer !== place)
+      const taken = order.taken.map((all, at) => (at === line ? [...others, { offer: place, packs }] : all))
       const filled = orderOf(lines, suppliers, taken)
-      if ((filled.goods[supplier] ?? 0) >= wanted && (best === undefined || filled.total < best.total))
-        best = filled
-    })
-  })
+      if ((filled.goods[supplier] ?? 0) < wanted) continue
+      if (best === undefined || filled.total < best.total) best = filled
+    }
+  }
   return best
+}
+
+/** Packs past those there are that come to so much money; the next break may make them cheaper, and so more. */
+function packsFor(offer: Offer, have: number, money: number): number | undefined {
+  const breaks = offer.breaks.filter(({ price }) => price > 0)
+  const counts = breaks.flatMap(({ from, price }) => {
+    const packs = Math.max(have + 1, Math.ceil(from), Math.ceil(money / price - 1e-9))
+    return priceAt(offer, packs) === price ? [packs] : []
+  })
+  return counts.length === 0 ? undefined : Math.min(...counts)
 }

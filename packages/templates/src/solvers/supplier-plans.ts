@@ -88,7 +88,17 @@ function wayOf(plan: BuyingPlan, name: string, from: string, sells: (supplier: n
     delivery: sum(({ delivery }) => delivery),
     tax: sum(({ tax }) => tax),
     total: order?.total ?? 0,
-    finding: lacking.length === 0 ? "has everything" : `lacks ${lacking.join("; ")}`,
+    finding: lacksInWords(lacking),
     bound,
   }
+}
+
+/** So many things are named; the column beside says how many there are. */
+const MOST_NAMED = 3
+
+function lacksInWords(lacking: readonly string[]): string {
+  if (lacking.length === 0) return "has everything"
+  const named = lacking.slice(0, MOST_NAMED).join("; ")
+  const more = lacking.length - MOST_NAMED
+  return more > 0 ? `lacks ${named}; and ${more} more` : `lacks ${named}`
 }

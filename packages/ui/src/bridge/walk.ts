@@ -7,6 +7,7 @@ export const SCREENS = [
   "worksheet",
   "drawings",
   "cut-list",
+  "buy-list",
   "set-out",
   "steps",
   "build-book",
