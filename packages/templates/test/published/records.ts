@@ -2,20 +2,22 @@ import { fixingsAndTreatment } from "./fixings-and-treatment.ts"
 import { groundAndLimits } from "./ground-and-limits.ts"
 import type { PublishedValue } from "./published-value.ts"
 import { timberAndSurface } from "./timber-and-surface.ts"
+import { windAndFasteners } from "./wind-and-fasteners.ts"
 import { workedExamples } from "./worked-examples.ts"
 
-/** Every published value that a template uses or reproduces. Add a row to one of the four lists when a template uses another. */
+/** Every published value that a template uses or reproduces. Add a row to one of the five lists when a template uses another. */
 export const PUBLISHED: readonly PublishedValue[] = [
   ...groundAndLimits,
   ...fixingsAndTreatment,
   ...timberAndSurface,
+  ...windAndFasteners,
   ...workedExamples,
 ]
 
 /** Records that are a rule in words, or a formula: there is no value to compare. Other tests hold them. */
 export const IN_WORDS: Readonly<Record<string, string>> = {
-  "a-001 to a-005": "bearing values of one code; each is a-001 to a-005 by itself",
-  "a-010 to a-018": "bearing values of another code, row by row in soil_values",
+  "a-001 to a-005": "bearing values of one code; test/strength/supports compares each",
+  "a-010 to a-018": "bearing values of another code; test/strength/supports compares each",
   "a-009": "strip topsoil; bearing values are for undisturbed soil",
   "a-024": "ways to protect a footing from frost",
   "a-036": "blocks on the surface heave",
@@ -27,15 +29,16 @@ export const IN_WORDS: Readonly<Record<string, string>> = {
   beam_formulas_single_span: "formulas; test/beam and test/strength hold them",
   continuous_beam_coefficients: "formulas; test/beam holds them",
   continuous_beam_pattern_maxima: "formulas; test/beam holds them",
-  csa_o86_factors: "a table of factors; test/strength reproduces examples worked with it",
-  csa_o86_specified_strengths: "a table of strengths; test/strength reproduces examples worked with it",
+  csa_o86_factors:
+    "a table of factors, some read and some recalled; test/strength/published-tables compares them",
+  csa_o86_specified_strengths: "a table of strengths; test/strength/published-tables compares them",
   "d-010": "nails of a joist on a sill, where screws are used here",
-  deflection_limits: "a table of limits, shown row by row",
-  nds_adjustment_factors: "a table of factors; test/span-tables reproduces spans published from it",
-  nds_reference_design_values: "a table of strengths; test/span-tables reproduces spans published from it",
-  panel_floor_live_loads: "a table of loads, shown row by row",
+  deflection_limits: "a table of limits; test/strength/published-tables compares them",
+  nds_adjustment_factors: "a table of factors; test/strength/published-tables compares them",
+  nds_reference_design_values: "a table of strengths; test/strength/published-tables compares them",
+  panel_floor_live_loads: "a table of loads; test/strength/published-tables compares them",
   panel_span_ratings: "a table of ratings; test/span-tables holds it",
-  soil_bearing: "half where water is near: a rule in words",
+  soil_bearing: "half where water is near; test/strength/supports holds it",
   worked_examples: "test/strength reproduces them",
   "d-018": "plain steel with borate only indoors and dry",
   "d-023": "government advice, the same as the code's",
@@ -60,5 +63,7 @@ export const IN_WORDS: Readonly<Record<string, string>> = {
   "f-041": "fresh and dry weight of one treated joist",
   "h-001": "thermal growth",
   "h-010": "span of the lists for plastics",
+  "i-013": "bending of a post; test/wind holds it",
+  "i-016": "poles that may lean a little; a figure that the user sets",
   "i-017": "hanging ratios; their pairs are i-018",
 }

@@ -92,8 +92,11 @@ test.each(TEMPLATES.map((one) => [one[0].id, ...one] as const))(
           const change = changes[which % changes.length] ?? {}
           set({ ...start, ...change })
           const same = held().every((count, index) => count === stood[index])
+          // Weight on the spans lifts the tip of an overhang, so more of it may lessen what the tip falls.
+          const bent = "dead_load" in change ? BENT.filter((name) => name !== "sag_total_ratio") : BENT
           // Three supports in place of two: the middle one really does carry more.
-          for (const name of same ? [...BENT, SEATED] : BENT) {
+          const compared = same ? [...bent, SEATED] : bent
+          for (const name of compared) {
             ratios(book, name).forEach((is, row) => {
               const was = before.get(name)?.[row] ?? Number.NaN
               expect(
