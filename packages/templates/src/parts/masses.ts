@@ -139,15 +139,6 @@ export function massesOf(
         why: "By density and size; a weight of your own, below, goes before this.",
         sources: [WOOD_DENSITY],
       },
-      {
-        kind: "formula",
-        name: "timber_mass_dry",
-        label: "All timber, dry",
-        measure: "mass",
-        formula: "SUMPRODUCT(timber_weights.dry; timber_weights.count)",
-        why: "What the timber itself puts on the ground in the end.",
-        sources: [WOOD_DENSITY],
-      },
       ...memberMasses(members, materials),
       {
         kind: "table",
