@@ -10,13 +10,20 @@ import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import { template } from "../../src/index.ts"
 import { legalInputs } from "../helpers/random-inputs.ts"
+import { addsUp, nothingForgotten } from "../work/balance.ts"
 
 const SEED = 20261125
 /** A hundred inputs shrink for minutes; the values that failed say enough. */
 const SEEDED = { seed: SEED, endOnFailure: true }
 
 /** What one random workbook must satisfy, whatever was entered. Each throws with the name of what is wrong. */
-const LAWS: readonly ((book: Book) => void)[] = [numbersAreSound, piecesFitTheirStock, totalsAreSumsOfRows]
+const LAWS: readonly ((book: Book) => void)[] = [
+  numbersAreSound,
+  piecesFitTheirStock,
+  totalsAreSumsOfRows,
+  nothingForgotten,
+  addsUp,
+]
 
 /**
  * The laws of a template over random legal inputs. One test file a template, so that they run side by side.
@@ -25,7 +32,7 @@ export function lawsOf(id: string, runs: number): void {
   const definition = template(id)
   if (definition === undefined) throw new Error(`there is no template ${id}`)
   describe(id, () => {
-    test(`HyperFormula and the decimal evaluator agree, and sums hold, over ${runs} random inputs`, {
+    test(`HyperFormula and the decimal evaluator agree, sums hold and nothing is forgotten, over ${runs} random inputs`, {
       timeout: 900_000,
     }, () => {
       console.info(`${id}: ${runs} random inputs, seed ${SEED}`)

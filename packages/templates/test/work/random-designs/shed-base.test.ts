@@ -1,3 +1,0 @@
-import { nothingForgottenIn } from "./random-designs.ts"
-
-nothingForgottenIn("shed-base")
