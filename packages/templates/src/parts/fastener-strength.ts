@@ -285,7 +285,7 @@ function columnsOf(joints: readonly LoadedJoint[]): readonly Column[] {
       "needed",
       "Fasteners needed",
       "count",
-      "IF(allowed > 0; ROUNDUP(force / allowed - rounding_tolerance; 0); NA())",
+      "IF(allowed > 0; MAX(0; ROUNDUP(force / allowed - rounding_tolerance; 0)); NA())",
       "Force over what one may carry, counted up.",
       COMMON_PRACTICE,
     ),

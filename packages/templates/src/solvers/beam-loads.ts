@@ -9,6 +9,7 @@ import {
 import {
   crossings,
   type Extreme,
+  greaterOf,
   greatest,
   type Polynomial,
   through,
@@ -110,7 +111,7 @@ export function movingPoint(beam: Beam, force: number, dead: BeamLoad): ActionsO
           { weight: sign, polynomial: movedBy(live, stretch.from - piece.from) },
         ])
         const found = greatest(sum, stretch.to - stretch.from)
-        return found.value > known.value ? { value: found.value, at: stretch.from + found.at } : known
+        return greaterOf(known, { value: found.value, at: stretch.from + found.at })
       }
       const shearAfter = weighted([
         { weight: 1, polynomial: stretch.shear },
@@ -156,7 +157,7 @@ function apart(places: readonly number[], by: number): readonly number[] {
 
 /** The worse of two, number by number, of the same beam. */
 export function worseOf(one: BeamActions, other: BeamActions): BeamActions {
-  const more = (a: Extreme, b: Extreme | undefined) => (b !== undefined && b.value > a.value ? b : a)
+  const more = (a: Extreme, b: Extreme | undefined) => (b === undefined ? a : greaterOf(a, b))
   return {
     spans: one.spans.map((span, index) => {
       const also = other.spans[index]
@@ -234,7 +235,7 @@ function actionsOf(beam: Beam, answer: BeamAnswer, permanent: number): ActionsOu
           return own === undefined ? [] : [read(own).map((coefficient) => sign * coefficient)]
         })
       const found = greatestEnvelope(of(always), of(sometimes), stretch.to - stretch.from)
-      return found.value > known.value ? { value: found.value, at: stretch.from + found.at } : known
+      return greaterOf(known, { value: found.value, at: stretch.from + found.at })
     }
     span.sagging = worst(span.sagging, ({ moment }) => moment, 1)
     span.hogging = worst(span.hogging, ({ moment }) => moment, -1)
@@ -268,7 +269,7 @@ function greatestEnvelope(
 ): Extreme {
   const signs = sometimes.flatMap((polynomial) => crossings(polynomial, length))
   const stops = [0, ...signs.sort((one, other) => one - other), length]
-  let best: Extreme = { value: Number.NEGATIVE_INFINITY, at: 0 }
+  let best: Extreme | undefined
   for (let index = 1; index < stops.length; index++) {
     const [from = 0, to = 0] = [stops[index - 1], stops[index]]
     if (to <= from) continue
@@ -278,9 +279,10 @@ function greatestEnvelope(
       ...sometimes.map((polynomial) => ({ weight: valueAt(polynomial, middle) > 0 ? 1 : 0, polynomial })),
     ])
     const found = greatest(movedBy(sum, from), to - from)
-    if (found.value > best.value) best = { value: found.value, at: from + found.at }
+    const here = { value: found.value, at: from + found.at }
+    best = best === undefined ? here : greaterOf(best, here)
   }
-  return best
+  return best ?? { value: Number.NEGATIVE_INFINITY, at: 0 }
 }
 
 /** The same polynomial counted from `by` on. */

@@ -7,6 +7,16 @@ export interface Extreme {
   readonly at: number
 }
 
+/**
+ * The greater of two; the first where they are alike to rounding. A beam is often bent alike in two places, and which
+ * of them is named must not hang on the last digit.
+ */
+export function greaterOf(first: Extreme, second: Extreme): Extreme {
+  return second.value - first.value > ALIKE * Math.abs(first.value) ? second : first
+}
+
+const ALIKE = 1e-9
+
 export function valueAt(polynomial: Polynomial, at: number): number {
   let value = 0
   for (let power = polynomial.length - 1; power >= 0; power--) value = value * at + (polynomial[power] ?? 0)
@@ -37,8 +47,7 @@ export function crossings(polynomial: Polynomial, length: number): readonly numb
 export function greatest(polynomial: Polynomial, length: number): Extreme {
   let best: Extreme = { value: valueAt(polynomial, 0), at: 0 }
   for (const at of [...crossings(slopeOf(polynomial), length), length]) {
-    const value = valueAt(polynomial, at)
-    if (value > best.value) best = { value, at }
+    best = greaterOf(best, { value: valueAt(polynomial, at), at })
   }
   return best
 }

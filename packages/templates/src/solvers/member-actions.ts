@@ -1,6 +1,6 @@
 import type { Solution, SolverGiven, SolverValue } from "@pegbook/engine"
 import { type Beam, solveBeam } from "./beam.ts"
-import { valueAt } from "./beam-polynomial.ts"
+import { greaterOf, valueAt } from "./beam-polynomial.ts"
 import { isOverhang, type Line, loadOf, workLine } from "./line-actions.ts"
 
 /**
@@ -134,13 +134,22 @@ export function solveMemberCurves(members: readonly MemberLines[]): (given: Solv
   })
 }
 
+/** Of the greatest value along the line. */
+const NOISE = 1e-11
+
 const momentIn = (line: WorkedLine): number => Math.max(0, ...spansOf(line).map(({ moment }) => moment))
+
+/** Over a support and at a free end the last digits cancel to almost nothing: nothing is meant. */
+function withoutNoise(values: readonly number[]): (value: number) => number {
+  const noise = NOISE * Math.max(0, ...values.map(Math.abs))
+  return (value) => (Math.abs(value) <= noise ? 0 : value)
+}
 
 function curveOf({ member, beam, load }: WorkedLine) {
   const answer = solveBeam(beam, [loadOf(beam.end, load)])
   if ("unmet" in answer) return []
   const stretches = answer.effects[0]?.stretches ?? []
-  return stretches.flatMap(({ from, to, moment, deflection }, stretch) =>
+  const points = stretches.flatMap(({ from, to, moment, deflection }, stretch) =>
     Array.from({ length: POINTS_A_STRETCH + (stretch === stretches.length - 1 ? 1 : 0) }, (_, step) => {
       const along = ((to - from) * step) / POINTS_A_STRETCH
       return {
@@ -151,11 +160,14 @@ function curveOf({ member, beam, load }: WorkedLine) {
       }
     }),
   )
+  const moment = withoutNoise(points.map((point) => point.moment))
+  const sag = withoutNoise(points.map((point) => point.sag))
+  return points.map((point) => ({ ...point, moment: moment(point.moment), sag: sag(point.sag) }))
 }
 
 function spansOf({ member, line, service, design }: WorkedLine) {
   return design.worst.spans.map(({ from, to, sagging, hogging, shear }, index) => {
-    const worse = hogging.value > sagging.value ? hogging : sagging
+    const worse = greaterOf(sagging, hogging)
     return {
       member,
       line,
