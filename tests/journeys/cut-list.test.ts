@@ -2,7 +2,7 @@ import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
 import type { WorkbookPage } from "./workbook-page.ts"
 
-const good = (workbook: WorkbookPage) => workbook.page.locator(".cut-list-good")
+const good = (workbook: WorkbookPage) => workbook.page.locator(".how-good")
 const PROVEN = "Proven: no plan needs less."
 
 /** Keeps the workers waiting until `letWorkersStart` is called, so that what is there before a proof can be read. */

@@ -25,7 +25,9 @@ export function invoice(supplier: Supplier, goods: number): number {
   const { freeDeliveryFrom, deliveryFee, deliveryTaxed, taxBasisPoints } = supplier
   const delivery = freeDeliveryFrom !== null && goods >= freeDeliveryFrom ? 0 : deliveryFee
   const taxed = BigInt(goods + (deliveryTaxed ? delivery : 0))
-  return goods + delivery + Number((taxed * BigInt(taxBasisPoints) + 5000n) / 10000n)
+  // A rate may have parts of a basis point: 8.875 %.
+  const rate = BigInt(Math.round(taxBasisPoints * 1e6))
+  return goods + delivery + Number((taxed * rate + 5_000_000_000n) / 10_000_000_000n)
 }
 
 /** Total paid for so many packs of each offer; `undefined` where an offer is bought under its first break. */
@@ -249,7 +251,7 @@ function addInvoice(
   }
   program.atLeast(0, pays)
   if (taxBasisPoints === 0 || wholeShare > 0) return
-  // Half up: the least whole number that is not under tax less 0.4999 cents.
+  // Half up: the least whole number that is not under tax less 0.4999 cents. Of a finer rate, not under half a cent less.
   const tax = program.variable(1)
   const share = taxBasisPoints / 10_000
   const taxed: Term[] = [
@@ -257,7 +259,7 @@ function addInvoice(
     [order, -share],
   ]
   if (deliveryTaxed) taxed.push([delivery, -share * deliveryFee])
-  program.atLeast(-0.4999, taxed)
+  program.atLeast(Number.isInteger(taxBasisPoints) ? -0.4999 : -0.5, taxed)
 }
 
 function packsOf(model: Model, values: readonly number[]): number[] {

@@ -1,5 +1,7 @@
 import type { Solution } from "@pegbook/engine"
+import type { ChoiceProblem } from "../solvers/supplier-choice.ts"
 import type { TimberProblem } from "../solvers/timber-problem.ts"
+import { proveBuying } from "./buying-proof.ts"
 import { highsSolver } from "./highs-solver.ts"
 import { type Clock, clock, type Solver } from "./program.ts"
 import { proveTimber } from "./timber-proof.ts"
@@ -16,6 +18,7 @@ type Prover = (given: unknown, solver: Solver, clock: Clock) => Promise<Solution
 /** By the id that a solved table names. */
 const PROVERS: Readonly<Record<string, Prover>> = {
   timber: (given, solver, clock) => proveTimber(given as TimberProblem, solver, clock),
+  buying: (given, solver, clock) => proveBuying(given as ChoiceProblem, solver, clock),
 }
 
 const USUAL_SECONDS = 30

@@ -3,8 +3,9 @@ import type { BoughtThing } from "../solvers/bought-things.ts"
 import { buyListReads, solveBuyList } from "../solvers/buy-list.ts"
 import { buyingReads } from "../solvers/buying-plan.ts"
 import { STILL_READS, solveStillToBuy } from "../solvers/still-to-buy.ts"
+import { choiceProof, solveSupplierChoice } from "../solvers/supplier-choice.ts"
 import { ORDER_READS, ROUNDINGS, solveSupplierOrders } from "../solvers/supplier-orders.ts"
-import { solveSupplierPlans } from "../solvers/supplier-plans.ts"
+import { planReads, solveSupplierPlans } from "../solvers/supplier-plans.ts"
 import { ARITHMETIC, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import { plainColumn } from "./columns.ts"
@@ -27,6 +28,7 @@ export function pricesOf(things: readonly BoughtThing[]): Section {
       buyingRules,
       taxRate,
       rounding,
+      supplierChoice(things),
       buyList(things),
       supplierPlans(things),
       supplierOrders,
@@ -104,6 +106,30 @@ const contingency: InputEntry = {
   most: "100 %",
   why: "A board that split, a bit that broke, the trip for what was forgotten.",
   sources: [USER, practice("a tenth for surprises")],
+}
+
+function supplierChoice(things: readonly BoughtThing[]): TableEntry {
+  return {
+    kind: "table",
+    name: "supplier_choice",
+    label: "What is taken from whom",
+    rows: {
+      kind: "solved",
+      from: buyingReads(things),
+      solve: solveSupplierChoice(things),
+      proof: choiceProof(things),
+    },
+    why: "The choice that the list, the invoices and the plans are made from. What is sold by measure is taken as needed, or in whole units where that pays.",
+    sources: [ARITHMETIC, USER],
+    columns: [
+      plainColumn("plan", "Plan", "text", "Suppliers mixed, or one alone.", ARITHMETIC),
+      plainColumn("line", "Line", "count", "Of what is needed, timber first.", ARITHMETIC),
+      plainColumn("what", "What", "text", "What is bought.", ARITHMETIC),
+      plainColumn("offer", "Offer", "count", "Which of those for this thing in your prices.", USER),
+      plainColumn("supplier", "From", "text", "Empty: nobody was named.", USER),
+      plainColumn("packs", "So many", "ratio", "Packs, or units of the price.", ARITHMETIC),
+    ],
+  }
 }
 
 function buyList(things: readonly BoughtThing[]): TableEntry {
@@ -231,7 +257,7 @@ function supplierPlans(things: readonly BoughtThing[]): TableEntry {
     kind: "table",
     name: "supplier_plans",
     label: "Whom to buy from",
-    rows: { kind: "solved", from: buyingReads(things), solve: solveSupplierPlans(things) },
+    rows: { kind: "solved", from: planReads(things), solve: solveSupplierPlans(things) },
     why: "The least in all, with delivery and tax, against all from one supplier. Fewer trips may be worth more than the saving.",
     sources: [ARITHMETIC, USER],
     columns: [

@@ -1,15 +1,16 @@
 import type { Solution, SolverGiven } from "@pegbook/engine"
 import { type BoughtThing, sameItem } from "./bought-things.ts"
-import { type BuyingPlan, buyingReads, orderFrom, type PricedLine, readBuying } from "./buying-plan.ts"
-import { priceAt } from "./order-choice.ts"
+import { type BuyingPlan, buyingReads, type PricedLine, readBuying } from "./buying-plan.ts"
+import { orderOf, priceAt } from "./order-choice.ts"
 import { dayInWords } from "./price-offers.ts"
 import { shopGroupOf } from "./shop-groups.ts"
+import { choiceReads, chosenIn, waysOf } from "./supplier-choice.ts"
 
 const STAGE_READS = ["things_by_stage.item", "things_by_stage.stages", "things_by_stage.used"] as const
 
 /** The names that a buying list of these things is worked from. */
 export function buyListReads(things: readonly BoughtThing[]): readonly string[] {
-  return [...buyingReads(things), ...STAGE_READS]
+  return [...buyingReads(things), ...choiceReads, ...STAGE_READS]
 }
 
 const TIMES = 12
@@ -26,11 +27,12 @@ export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGive
   return (given) => {
     const plan = readBuying(given, things)
     const { only } = plan
-    const found = orderFrom(plan, (supplier) => only === undefined || supplier === only)
+    const way = waysOf(plan.suppliers.map(({ supplier }) => supplier))[only === undefined ? 0 : only + 1]
+    const chosen = chosenIn(given, plan, way?.plan ?? "")
     const stages = stagesOf(given)
     const without: string[] = []
     const rows = plan.lines.flatMap((line, at) => {
-      const taken = found.order?.taken[at] ?? []
+      const taken = chosen?.[at] ?? []
       const { stage, all, used } = stages(line.item)
       const place = {
         item: line.item,
@@ -46,7 +48,7 @@ export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGive
       }
       let rest = line.need
       return taken.map(({ offer, packs }, part) => {
-        const one = line.offers[found.offers[at]?.[offer] ?? 0]
+        const one = line.offers[offer]
         if (one === undefined) throw new RangeError(`${line.item}: no offer ${offer}`)
         const gets = plain(packs * one.size)
         const share = part === taken.length - 1 ? rest : Math.min(rest, gets)
@@ -76,24 +78,10 @@ export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGive
         }
       })
     })
-    const unmet = [...plan.unmet, ...belowLeast(plan, found.order?.goods)]
-    const { order, bound } = found
+    const goods = chosen === undefined ? undefined : orderOf(plan.lines, plan.asOrdered, chosen).goods
     return {
       rows,
-      report: {
-        method: methodOf(without),
-        unmet,
-        ...(order === undefined || order.total === 0
-          ? {}
-          : {
-              objective: {
-                says: "paid to the suppliers, before coins are rounded",
-                measure: "money" as const,
-                value: order.total,
-              },
-              bound,
-            }),
-      },
+      report: { method: methodOf(without), unmet: [...plan.unmet, ...belowLeast(plan, goods)] },
     }
   }
 }
@@ -172,6 +160,6 @@ function stagesOf(given: SolverGiven) {
 }
 
 function methodOf(without: readonly string[]): string {
-  const method = "the least total over every mix of suppliers, by your prices"
+  const method = "the choice of suppliers, by your prices"
   return without.length === 0 ? method : `${method}; no price for ${without.join("; ")}`
 }

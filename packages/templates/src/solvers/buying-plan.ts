@@ -10,13 +10,7 @@ import {
   timberBought,
 } from "./bought-things.ts"
 import { lengthInWords } from "./length-in-words.ts"
-import {
-  type LeastOrder,
-  leastOrder,
-  type Offer,
-  type OrderLine,
-  type OrderSupplier,
-} from "./order-choice.ts"
+import type { Offer, OrderLine, OrderSupplier } from "./order-choice.ts"
 import {
   dayOf,
   PRICE_READS,
@@ -289,31 +283,4 @@ function offerOf(
 
 function packInWords(pack: number, unit: string): string {
   return inUnit(1, unit, "count") === undefined ? `pack of ${pack} ${unit}` : `pack of ${pack}`
-}
-
-/** The lines that somebody sells, as a problem of ordering, with only these suppliers' offers. */
-export function orderFrom(
-  { lines, asOrdered }: BuyingPlan,
-  sells: (supplier: number) => boolean,
-): LeastOrder & {
-  /** For each line, the places of the offers that took part. */
-  readonly offers: readonly (readonly number[])[]
-} {
-  const offers = lines.map((line) =>
-    line.offers.flatMap(({ supplier }, place) => (sells(supplier) ? [place] : [])),
-  )
-  const problem = lines.map((line, at): OrderLine => {
-    const here = (offers[at] ?? []).flatMap((place) => line.offers[place] ?? [])
-    return { need: here.length === 0 ? 0 : line.need, offers: here }
-  })
-  const found = leastOrder(problem, asOrdered)
-  if (found.order !== undefined) return { ...found, offers }
-  // No order reaches every supplier's least: then without, and it is said.
-  return {
-    ...leastOrder(
-      problem,
-      asOrdered.map((one) => ({ ...one, least: 0 })),
-    ),
-    offers,
-  }
 }

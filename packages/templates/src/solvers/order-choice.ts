@@ -275,7 +275,7 @@ function costOf({ offer, share }: Shared, packs: number): number {
 }
 
 /** Enough by itself, or so many that a better price holds. */
-function countsAlone(need: number, { size, amount, breaks }: Offer): readonly number[] {
+export function countsAlone(need: number, { size, amount, breaks }: Offer): readonly number[] {
   const enough = Math.max(amount ?? Math.ceil(need / size - 1e-9), breaks[0]?.from ?? 0)
   return [enough, ...breaks.map(({ from }) => from).filter((from) => from > enough)]
 }

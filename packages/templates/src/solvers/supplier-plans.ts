@@ -1,7 +1,13 @@
 import type { Solution, SolverGiven } from "@pegbook/engine"
 import type { BoughtThing } from "./bought-things.ts"
-import { type BuyingPlan, orderFrom, readBuying } from "./buying-plan.ts"
-import { deliveryOf } from "./order-choice.ts"
+import { type BuyingPlan, buyingReads, readBuying } from "./buying-plan.ts"
+import { deliveryOf, orderOf, type Taken } from "./order-choice.ts"
+import { choiceReads, chosenIn, type Way, waysOf } from "./supplier-choice.ts"
+
+/** The names that the ways to buy these things are added up from. */
+export function planReads(things: readonly BoughtThing[]): readonly string[] {
+  return [...buyingReads(things), ...choiceReads]
+}
 
 /**
  * Ways to buy it all, one a row: plan, from, orders, missing, goods, delivery, tax, total, saving, chosen, finding. First the least total over
@@ -12,12 +18,12 @@ export function solveSupplierPlans(things: readonly BoughtThing[]): (given: Solv
   return (given) => {
     const plan = readBuying(given, things)
     if (plan.suppliers.length === 0) return { rows: [], report: { method: METHOD, unmet: [] } }
-    const mixed = wayOf(plan, MIXED, "", () => true)
-    const alone = plan.suppliers.map(({ supplier }, at) =>
-      wayOf(plan, `all from ${supplier === "" ? UNNAMED : supplier}`, supplier, (one) => one === at),
+    const [mixed, ...alone] = waysOf(plan.suppliers.map(({ supplier }) => supplier)).map((way) =>
+      wayOf(plan, way, chosenIn(given, plan, way.plan)),
     )
+    if (mixed === undefined) throw new RangeError("there is no way to buy")
     const whole = alone.filter(({ missing }) => missing === mixed.missing && missing < plan.lines.length)
-    const trip = whole.reduce<Way | undefined>(
+    const trip = whole.reduce<Sums | undefined>(
       (best, one) => (best === undefined || one.total < best.total ? one : best),
       undefined,
     )
@@ -29,7 +35,7 @@ export function solveSupplierPlans(things: readonly BoughtThing[]): (given: Solv
     const inForce = plan.only === undefined ? "" : plan.suppliers[plan.only]?.supplier
     const rows = ways.map((way, at) => ({
       ...way,
-      saving: way.missing > mixed.missing ? 0 : way.total - mixed.total,
+      saving: way.missing > mixed.missing ? 0 : Math.max(0, way.total - mixed.total),
       chosen:
         (at === 0 && plan.only === undefined) ||
         (at > 0 && at <= alone.length && way.from === inForce && plan.only === at - 1)
@@ -37,24 +43,15 @@ export function solveSupplierPlans(things: readonly BoughtThing[]): (given: Solv
           : 0,
     }))
     return {
-      rows: rows.map(({ bound: _, ...row }) => row),
-      report: {
-        method: METHOD,
-        objective: { says: MIXED, measure: "money", value: mixed.total },
-        bound: mixed.bound,
-        unmet: [],
-      },
+      rows,
+      report: { method: METHOD, unmet: [] },
     }
   }
 }
 
-const METHOD =
-  "every set of suppliers, each line at its cheapest mix of packs, moved towards least orders and free delivery"
-const MIXED = "the least in all, suppliers mixed"
-/** Prices in which nobody is named. */
-export const UNNAMED = "a supplier without a name"
+const METHOD = "the choice of suppliers, added up for each way to buy"
 
-interface Way {
+interface Sums {
   readonly plan: string
   readonly from: string
   readonly orders: number
@@ -64,12 +61,17 @@ interface Way {
   readonly tax: number
   readonly total: number
   readonly finding: string
-  readonly bound: number
 }
 
-function wayOf(plan: BuyingPlan, name: string, from: string, sells: (supplier: number) => boolean): Way {
-  const { order, bound, offers } = orderFrom(plan, sells)
-  const lacking = plan.lines.filter((_, at) => (offers[at] ?? []).length === 0).map(({ label }) => label)
+function wayOf(
+  plan: BuyingPlan,
+  { plan: name, only }: Way,
+  taken: readonly (readonly Taken[])[] | undefined,
+): Sums {
+  const order = taken === undefined ? undefined : orderOf(plan.lines, plan.asOrdered, taken)
+  const lacking = plan.lines
+    .filter(({ offers }) => !offers.some(({ supplier }) => only === undefined || supplier === only))
+    .map(({ label }) => label)
   const goods = order?.goods ?? []
   const each = plan.asOrdered.flatMap((supplier, at) => {
     const here = goods[at] ?? 0
@@ -81,7 +83,7 @@ function wayOf(plan: BuyingPlan, name: string, from: string, sells: (supplier: n
     each.reduce((total, one) => total + of(one), 0)
   return {
     plan: name,
-    from,
+    from: only === undefined ? "" : (plan.suppliers[only]?.supplier ?? ""),
     orders: each.length,
     missing: lacking.length,
     goods: sum(({ here }) => here),
@@ -89,7 +91,6 @@ function wayOf(plan: BuyingPlan, name: string, from: string, sells: (supplier: n
     tax: sum(({ tax }) => tax),
     total: order?.total ?? 0,
     finding: lacksInWords(lacking),
-    bound,
   }
 }
 

@@ -782,6 +782,7 @@ export const en = {
     plans: "Whom to buy from",
     plansSay: "With delivery and tax, before coins are rounded.",
     noPlans: "Enter your suppliers' prices below, and their best mix stands here.",
+    provenSays: (what: string, text: string) => `${what}: ${text}. No order by these prices costs less.`,
     orders: (count: string) => (count === "1" ? "1 order" : `${count} orders`),
     saving: (amount: string) => `The mixed plan saves ${amount}`,
     trip: (plan: string, total: string, saving: string) =>

@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Index, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Field } from "../../parts/Field.tsx"
+import { HowGood } from "../../parts/HowGood.tsx"
 import { en } from "../../text/en.ts"
 import { TableExchange } from "../exchange/TableExchange.tsx"
 import { rowsOf, type TableRow } from "../set-out/set-out-model.ts"
@@ -260,6 +261,7 @@ function Plans() {
     <section class="buy-plans" aria-labelledby="buy-plans">
       <h2 id="buy-plans">{en.buyList.plans}</h2>
       <Show when={rows().length > 0} fallback={<p class="quiet">{en.buyList.noPlans}</p>}>
+        <HowGood view={sheet.entry("supplier_choice")} proven={en.buyList.provenSays} />
         <fieldset class="buy-choices">
           <legend class="quiet">{en.buyList.plansSay}</legend>
           <Index each={choices()}>

@@ -1,7 +1,7 @@
-import type { EntryView } from "@pegbook/engine"
 import { createMemo, For, type JSX, Show } from "solid-js"
-import { useProving, useSheet } from "../../bridge/context.ts"
+import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
+import { HowGood, Verdict } from "../../parts/HowGood.tsx"
 import { en } from "../../text/en.ts"
 import { rowsOf } from "../set-out/set-out-model.ts"
 import { Board } from "./Board.tsx"
@@ -45,7 +45,7 @@ function Plan() {
   const offcuts = createMemo(() => offcutsOf(columns()))
   return (
     <>
-      <HowGood view={view()} />
+      <HowGood view={view()} proven={en.cutList.provenSays} />
       <Said title={en.cutList.unmet} sentences={view().report?.unmet ?? []} />
       <Said title={en.cutList.advice} sentences={view().report?.advice ?? []} />
       <p>
@@ -100,64 +100,6 @@ function Plan() {
   )
 }
 
-/** How near to the best the plan is, in words, and whether a better one is being looked for. */
-function HowGood(props: { readonly view: EntryView }) {
-  const { state } = useProving()
-  const notice = () => {
-    switch (state()) {
-      case "working":
-        return en.cutList.working
-      case "out of time":
-        return en.cutList.outOfTime
-      case "failed":
-        return en.cutList.failed
-      case "done":
-        return undefined
-    }
-  }
-  return (
-    <div class="cut-list-good" role="status" data-proving={state()}>
-      <Verdict view={props.view} />
-      <Show when={!isProven(props.view) && notice()}>{(said) => <p>{said()}</p>}</Show>
-    </div>
-  )
-}
-
-function isProven({ report }: EntryView): boolean {
-  return report?.objective !== undefined && report.bound === report.objective.value
-}
-
-function Verdict(props: { readonly view: EntryView }) {
-  const what = () => props.view.report?.objective?.says ?? ""
-  const text = () => props.view.reached?.objective.text ?? ""
-  return (
-    <Show when={props.view.reached}>
-      {(reached) => (
-        <Show
-          when={isProven(props.view)}
-          fallback={
-            <Show when={reached().gap} fallback={<p>{en.cutList.unknown}</p>}>
-              {(gap) => (
-                <>
-                  <p>
-                    <strong data-gap>{en.cutList.gap(gap().text)}</strong>
-                  </p>
-                  <p class="cut-says">{en.cutList.gapSays(what(), text(), reached().bound?.text ?? "")}</p>
-                </>
-              )}
-            </Show>
-          }
-        >
-          <p>
-            <strong data-proven>{en.cutList.proven}</strong>
-          </p>
-          <p class="cut-says">{en.cutList.provenSays(what(), text())}</p>
-        </Show>
-      )}
-    </Show>
-  )
-}
-
 /** Where pieces of one line meet, table by table. */
 function Joints() {
   const sheet = useSheet()
@@ -184,7 +126,7 @@ function JointTable(props: { readonly name: string }) {
       <h3>
         <EntryLink name={props.name}>{sheet.entry(props.name).label}</EntryLink>
       </h3>
-      <Verdict view={sheet.entry(props.name)} />
+      <Verdict view={sheet.entry(props.name)} proven={en.cutList.provenSays} />
       <ul class="cut-joints" data-joints={props.name}>
         <For each={rows()}>
           {(row) => (
@@ -222,7 +164,7 @@ function Others() {
               <h3>
                 <EntryLink name={name}>{sheet.entry(name).label}</EntryLink>
               </h3>
-              <Verdict view={sheet.entry(name)} />
+              <Verdict view={sheet.entry(name)} proven={en.cutList.provenSays} />
             </>
           )}
         </For>
