@@ -35,9 +35,8 @@ async function everywhere(workbook: WorkbookPage, look: (where: string) => Promi
 }
 
 test.each([
+  // What is found hangs on the colours or on the width, not on both together.
   { width: 1280, dark: false },
-  { width: 1280, dark: true },
-  { width: 360, dark: false },
   { width: 360, dark: true },
 ])(
   "axe-core finds nothing on any screen: $width wide, dark $dark",

@@ -762,7 +762,7 @@ export const en = {
     elsewhere: "Elsewhere",
     amount: (amount: string, unit: string) => (unit === "each" ? amount : `${amount} ${unit}`),
     tick: (thing: string) => `Bought: ${thing}`,
-    more: (thing: string) => `More on ${thing}`,
+    more: (price: string, thing: string) => `${price}: more on ${thing}`,
     unpriced: "no price",
     short: (amount: string, unit: string) => `Still short: ${amount} ${unit}`,
     back: (amount: string, unit: string) => `May go back: ${amount} ${unit}`,

@@ -153,6 +153,7 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
     return sheet.typedRows("purchases").find((one) => lineKey(one.item ?? "", one.length ?? "") === key)
   }
   const isPriced = () => props.row.price_unit !== "no price"
+  const price = () => (isPriced() ? (props.row.cost ?? "") : en.buyList.unpriced)
   return (
     <li class="buy-line" classList={{ "buy-bought": isBought() }} data-line={name(props.row)}>
       <label class="buy-tick">
@@ -173,10 +174,10 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
         type="button"
         class="buy-more"
         aria-expanded={open()}
-        aria-label={en.buyList.more(name(props.row))}
+        aria-label={en.buyList.more(price(), name(props.row))}
         onClick={() => setOpen((was) => !was)}
       >
-        {isPriced() ? props.row.cost : en.buyList.unpriced}
+        {price()}
       </button>
       <Show when={finding() === "not enough" || finding() === "more than is needed"}>
         <p class="buy-state">
