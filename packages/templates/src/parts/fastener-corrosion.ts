@@ -45,7 +45,11 @@ const COATINGS = [
 ]
 
 const SITES = [
-  { site: "inland", needs: "1", reason: "" },
+  {
+    site: "inland",
+    needs: "1",
+    reason: "away from the sea and from chlorine any metal that the timber allows will do",
+  },
   {
     site: "always damp, or often wetted",
     needs: "4",

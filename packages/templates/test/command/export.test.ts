@@ -24,12 +24,12 @@ test("all entries as CSV follow what is set", () => {
 
 test("headings to fill in, filled in and brought in: the cost follows", () => {
   const { out } = pegbook("export", PLAIN, "--headings", "prices")
-  expect(out).toBe("item,length,unit,price\r\n")
+  expect(out).toBe("item,length,unit,price,supplier,pack,from,date,lead\r\n")
   const priced = (text: string) =>
     calcJson(PLAIN, "--table", file(`${out}${text}`, "prices.csv")).quantities.materials_cost?.value as number
-  const dear = priced("2x6,,each,25\r\n")
+  const dear = priced("2x6,,each,25,,,,,\r\n")
   expect(dear).toBeGreaterThan(0)
-  expect(priced("2x6,,each,12.50\r\n")).toBeCloseTo(dear / 2, 9)
+  expect(priced("2x6,,each,12.50,,,,,\r\n")).toBeCloseTo(dear / 2, 9)
 })
 
 test("what a CSV cannot be used for is said with its line", () => {
