@@ -16,6 +16,13 @@ const SEED = 20261125
 /** A hundred inputs shrink for minutes; the values that failed say enough. */
 const SEEDED = { seed: SEED, endOnFailure: true }
 
+/**
+ * Following a whole new set of inputs takes HyperFormula about a second, four times the decimal evaluator: of every so
+ * many designs one is worked by both, and all of them with `npm run laws`.
+ */
+const SHARE = 10
+const WHOLE = process.env.PEGBOOK_LAWS === "whole"
+
 /** What one random workbook must satisfy, whatever was entered. Each throws with the name of what is wrong. */
 const LAWS: readonly ((book: Book) => void)[] = [
   numbersAreSound,
@@ -32,18 +39,21 @@ export function lawsOf(id: string, runs: number): void {
   const definition = template(id)
   if (definition === undefined) throw new Error(`there is no template ${id}`)
   describe(id, () => {
-    test(`HyperFormula and the decimal evaluator agree, sums hold and nothing is forgotten, over ${runs} random inputs`, {
-      timeout: 900_000,
+    test(`sums hold and nothing is forgotten over ${runs} random inputs; HyperFormula and the decimal evaluator agree on ${WHOLE ? "all" : `one in ${SHARE}`}`, {
+      timeout: 1_800_000,
     }, () => {
       console.info(`${id}: ${runs} random inputs, seed ${SEED}`)
       const { book: fast } = openBook(definition)
       const { book: slow } = openBook(definition, { graph: buildDecimalGraph })
+      let tried = 0
       fc.assert(
         fc.property(legalInputs(definition), (typed) => {
-          edit(fast, typed)
           edit(slow, typed)
+          for (const law of LAWS) law(slow)
+          tried += 1
+          if (!WHOLE && tried % SHARE !== 0) return
+          edit(fast, typed)
           sameValues(fast, slow)
-          for (const law of LAWS) law(fast)
         }),
         { numRuns: runs, ...SEEDED },
       )
