@@ -1,6 +1,6 @@
-import { z } from "zod"
 import type { MeasureId } from "../units/measure.ts"
 import { MEASURES } from "../units/measures.ts"
+import { z } from "./zod.ts"
 
 const Text = z.string().max(2_000)
 const Name = z.string().min(1).max(100)

@@ -1,5 +1,5 @@
-import { z } from "zod"
 import { DocumentSchema } from "../book/document.ts"
+import { z } from "../book/zod.ts"
 
 /** The schema of a saved workbook as JSON Schema (draft 2020-12), for programs that write or check such files. */
 export function documentJsonSchema(): Readonly<Record<string, unknown>> {
