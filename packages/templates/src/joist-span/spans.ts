@@ -1,4 +1,5 @@
 import type { Column, Section, Source } from "@pegbook/engine"
+import { column } from "../columns.ts"
 import {
   CANTILEVERS,
   CSA_RESISTANCE,
@@ -11,15 +12,6 @@ import {
   STATICS_HANDBOOK,
 } from "../sources-strength.ts"
 
-const column = (
-  name: string,
-  label: string,
-  measure: Column["measure"],
-  formula: string,
-  why: string,
-  sources: readonly Source[],
-): Column => ({ name, label, measure, formula, why, sources })
-
 const chosen = (name: string, label: string, allowed: string, resisted: string): Column =>
   column(
     name,
@@ -27,7 +19,8 @@ const chosen = (name: string, label: string, allowed: string, resisted: string):
     "stress",
     `IF(limit_states; INDEX(joist_resistances.${resisted}; ROW()); INDEX(joist_stresses.${allowed}; ROW()))`,
     "By the chosen rules of design.",
-    [DESIGN_VALUES, CSA_RESISTANCE],
+    DESIGN_VALUES,
+    CSA_RESISTANCE,
   )
 
 /** The root of a (L + a) = s², where s² = 3 E I × share of overhang ÷ load at the tip. */
@@ -137,7 +130,7 @@ export const joistSpans: Section = {
           "text",
           "INDEX(species_members.member; MATCH(species; species_members.group; 0) + ROW() - 1)",
           "One of the group.",
-          [DECK_SPANS],
+          DECK_SPANS,
         ),
         chosen("fb", "Bending stress", "fb_adjusted", "fb_resisted"),
         chosen("fv", "Shear stress", "fv_adjusted", "fv_resisted"),
@@ -149,7 +142,7 @@ export const joistSpans: Section = {
           "length",
           "SQRT(fb * joist_section_modulus / (span_moment_share * joist_line_load))",
           "Where the moment of the load has used up the section.",
-          [STATICS_HANDBOOK],
+          STATICS_HANDBOOK,
         ),
         column(
           "shear",
@@ -157,7 +150,7 @@ export const joistSpans: Section = {
           "length",
           "2 * fv * joist_thickness * joist_depth / (shear_shape_factor * joist_line_load)",
           "Where half the load, at the support, has used up the section.",
-          [SHEAR_STRESS],
+          SHEAR_STRESS,
         ),
         column(
           "bearing",
@@ -165,7 +158,7 @@ export const joistSpans: Section = {
           "length",
           "2 * fc_perp * joist_thickness * joist_seat / joist_line_load",
           "Where the seat is used up. Published tables leave it out, and so does the longest span here.",
-          [STATICS_HANDBOOK],
+          STATICS_HANDBOOK,
         ),
         column(
           "deflection",
@@ -173,7 +166,7 @@ export const joistSpans: Section = {
           "length",
           "joist_depth * (e * joist_thickness / (span_deflection_share * 2 * section_modulus_divisor * deflection_limit * joist_line_load_live)) ^ (1 / 3)",
           "Where the sag under live load reaches the span over the limit: w L⁴ × share ÷ (E I), with I = b d³ ÷ 12.",
-          [STATICS_HANDBOOK],
+          STATICS_HANDBOOK,
         ),
         column(
           "strength",
@@ -181,7 +174,7 @@ export const joistSpans: Section = {
           "length",
           "MIN(bending; shear; deflection)",
           "The least of the three.",
-          [DECK_SPANS],
+          DECK_SPANS,
         ),
         column(
           "span",
@@ -189,7 +182,7 @@ export const joistSpans: Section = {
           "length",
           "MIN(strength; span_cap_in_use)",
           "With the end of deck tables, where the timber stays wet or where you set one.",
-          [DECK_SPANS],
+          DECK_SPANS,
         ),
         column(
           "governs",
@@ -197,7 +190,7 @@ export const joistSpans: Section = {
           "text",
           'IF(span < strength; "end of the table"; IF(strength = bending; "bending"; IF(strength = deflection; "sag"; "shear")))',
           "Change this first if you want a longer span.",
-          [DECK_SPANS],
+          DECK_SPANS,
         ),
         column(
           "overhang_stiffness",
@@ -205,7 +198,7 @@ export const joistSpans: Section = {
           "area",
           "three_of_cantilever * e * joist_section_modulus * joist_depth / (2 * overhang_limit * overhang_tip_load)",
           "3 E I ÷ (180 × 220 lb): the overhang times span and overhang together may reach this.",
-          [STATICS_HANDBOOK],
+          STATICS_HANDBOOK,
         ),
         column(
           "overhang",
@@ -213,7 +206,8 @@ export const joistSpans: Section = {
           "length",
           `MAX(0; MIN(overhang_share * span; ${overhangByDeflection("span")} - overhang_allowance))`,
           "Behind the longest span of this species.",
-          [DECK_SPANS, OVERHANG_ALLOWANCE],
+          DECK_SPANS,
+          OVERHANG_ALLOWANCE,
         ),
         column(
           "cantilever",
@@ -221,7 +215,7 @@ export const joistSpans: Section = {
           "length",
           `MIN(overhang_share * IFERROR(back_span; span); ${overhangByDeflection("IFERROR(back_span; span)")})`,
           "By the table of cantilevers by the span behind them, measured from the beam's centre.",
-          [CANTILEVERS],
+          CANTILEVERS,
         ),
       ],
     },

@@ -1,4 +1,5 @@
 import type { CheckEntry, Column, MeasureId, Remedy, Section, Source, TableEntry } from "@pegbook/engine"
+import { column, figureColumn } from "../columns.ts"
 import { COMMON_PRACTICE, GEOMETRY, USER } from "../sources.ts"
 import {
   FASTENER_PENETRATION,
@@ -47,15 +48,6 @@ export interface LoadedJoint {
 
 const factor = (name: string): string => `INDEX(fastener_factors.${name}; 1)`
 
-const figure = (
-  name: string,
-  label: string,
-  measure: MeasureId,
-  value: string,
-  why: string,
-  ...sources: readonly Source[]
-): Column => ({ name, label, measure, values: [value], why, sources })
-
 const factors: TableEntry = {
   kind: "table",
   name: "fastener_factors",
@@ -64,7 +56,7 @@ const factors: TableEntry = {
   sources: [SCREW_WITHDRAWAL, NAIL_LATERAL, FASTENER_PENETRATION],
   rows: { kind: "figures" },
   columns: [
-    figure(
+    figureColumn(
       "withdrawal",
       "Constant of the pull-out formula",
       "stress",
@@ -72,7 +64,7 @@ const factors: TableEntry = {
       "Pounds for each inch of diameter and inch of thread, in wood as heavy as water.",
       SCREW_WITHDRAWAL,
     ),
-    figure(
+    figureColumn(
       "ultimate",
       "Constant of the force that pulls it out",
       "stress",
@@ -80,7 +72,7 @@ const factors: TableEntry = {
       "What a test would show, on average. Nothing leans on it.",
       SCREW_ULTIMATE,
     ),
-    figure(
+    figureColumn(
       "nail_lateral",
       "A 16d common nail holds sideways",
       "force",
@@ -88,7 +80,7 @@ const factors: TableEntry = {
       "In Douglas fir-larch through a piece 1 1/2 in thick, driven deep. Lighter woods hold less.",
       NAIL_LATERAL,
     ),
-    figure(
+    figureColumn(
       "nail_diameter",
       "Diameter of that nail",
       "length",
@@ -96,7 +88,7 @@ const factors: TableEntry = {
       "Of a 16d common nail.",
       NAIL_LATERAL,
     ),
-    figure(
+    figureColumn(
       "nail_gravity",
       "Wood that its value is for, specific gravity",
       "ratio",
@@ -105,7 +97,7 @@ const factors: TableEntry = {
       NAIL_LATERAL,
       SPECIFIC_GRAVITY,
     ),
-    figure(
+    figureColumn(
       "penetration_least",
       "Least penetration, in diameters",
       "ratio",
@@ -113,7 +105,7 @@ const factors: TableEntry = {
       "A fastener that goes in less counts for nothing.",
       FASTENER_PENETRATION,
     ),
-    figure(
+    figureColumn(
       "penetration_full",
       "Penetration for the full value, in diameters",
       "ratio",
@@ -122,7 +114,7 @@ const factors: TableEntry = {
       FASTENER_PENETRATION,
       NAIL_LATERAL,
     ),
-    figure(
+    figureColumn(
       "wet",
       "Outdoors, wet",
       "ratio",
@@ -130,7 +122,7 @@ const factors: TableEntry = {
       "Wood that gets wet and dries lets go of its fasteners.",
       FASTENER_WET,
     ),
-    figure(
+    figureColumn(
       "wind",
       "Against wind",
       "ratio",
@@ -138,7 +130,7 @@ const factors: TableEntry = {
       "Wood bears a gust better than a load that stays.",
       LOAD_DURATION,
     ),
-    figure("people", "Under people", "ratio", "1", "The values are for such loads.", LOAD_DURATION),
+    figureColumn("people", "Under people", "ratio", "1", "The values are for such loads.", LOAD_DURATION),
   ],
 }
 
@@ -158,15 +150,6 @@ const species: TableEntry = figureTable({
   },
   rows: SPECIES.map(([name, gravity, sideways]) => ({ species: name, gravity, sideways })),
 })
-
-const column = (
-  name: string,
-  label: string,
-  measure: MeasureId,
-  formula: string,
-  why: string,
-  ...sources: readonly Source[]
-): Column => ({ name, label, measure, formula, why, sources })
 
 function columnsOf(joints: readonly LoadedJoint[]): readonly Column[] {
   const figures = (

@@ -1,8 +1,8 @@
 import type { Section, TableEntry } from "@pegbook/engine"
+import { plainColumn } from "../columns.ts"
 import { LOAD_READS, solveStageLoads } from "../solvers/stage-loads.ts"
 import { ARITHMETIC, GEOMETRY, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
-import { plainColumn } from "./columns.ts"
 
 const stageLoads: TableEntry = {
   kind: "table",

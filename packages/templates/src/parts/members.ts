@@ -8,6 +8,7 @@ import type {
   Source,
   TableEntry,
 } from "@pegbook/engine"
+import { column } from "../columns.ts"
 import {
   type MemberLines,
   memberReads,
@@ -84,15 +85,6 @@ const isFloor = (member: PlatformMember): member is FloorMember => !("acts" in m
 
 const VALUES: readonly Source[] = [DESIGN_VALUES, DESIGN_VALUES_SOUTHERN_PINE, CSA_STRENGTHS]
 const LIMIT_STATES = 'design_method = "limit states"'
-
-const column = (
-  name: string,
-  label: string,
-  measure: MeasureId,
-  formula: string,
-  why: string,
-  ...sources: readonly Source[]
-): Column => ({ name, label, measure, formula, why, sources })
 
 /** One number by limit states, another by allowable stress. */
 const either = (limitStates: string, allowable: string): string =>

@@ -1,4 +1,5 @@
 import type { InputEntry, Section, TableEntry } from "@pegbook/engine"
+import { plainColumn } from "../columns.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 import { buyListReads, solveBuyList } from "../solvers/buy-list.ts"
 import { buyingReads } from "../solvers/buying-plan.ts"
@@ -8,7 +9,6 @@ import { ORDER_READS, ROUNDINGS, solveSupplierOrders } from "../solvers/supplier
 import { planReads, solveSupplierPlans } from "../solvers/supplier-plans.ts"
 import { ARITHMETIC, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
-import { plainColumn } from "./columns.ts"
 import { rowChoice } from "./row-choice.ts"
 import { buyingRules, purchases, yourPrices, yourSuppliers } from "./your-prices.ts"
 

@@ -1,14 +1,7 @@
 import type { Section, TableEntry } from "@pegbook/engine"
+import { column } from "../columns.ts"
 import { GEOMETRY } from "../sources.ts"
 import { treadDepth } from "./steps.ts"
-
-const column = (
-  name: string,
-  label: string,
-  measure: "text" | "count" | "length" | "yes_no",
-  formula: string,
-  why: string,
-) => ({ name, label, measure, formula, why, sources: [GEOMETRY] })
 
 /** Where steps stand of which a workbook counts only the risers. Needs climbs, tread_depth. */
 const stepPlaces: TableEntry = {
@@ -19,14 +12,15 @@ const stepPlaces: TableEntry = {
   sources: [GEOMETRY],
   rows: { kind: "formula", formula: "COUNT(climbs.rise)" },
   columns: [
-    column("end", "Side", "text", "INDEX(climbs.end; ROW())", "Each side has its own steps."),
-    column("at_end", "At a short side", "yes_no", "ROW() <= 2", "The first two are the ends."),
+    column("end", "Side", "text", "INDEX(climbs.end; ROW())", "Each side has its own steps.", GEOMETRY),
+    column("at_end", "At a short side", "yes_no", "ROW() <= 2", "The first two are the ends.", GEOMETRY),
     column(
       "treads",
       "Treads",
       "count",
       "INDEX(climbs.treads; ROW())",
       "One less than risers; none where none are wanted.",
+      GEOMETRY,
     ),
     column(
       "riser_height",
@@ -34,6 +28,7 @@ const stepPlaces: TableEntry = {
       "length",
       "INDEX(climbs.riser_height; ROW())",
       "All of one flight alike.",
+      GEOMETRY,
     ),
     column(
       "x",
@@ -41,6 +36,7 @@ const stepPlaces: TableEntry = {
       "length",
       "IF(at_end; INDEX(climbs.x; ROW()); 0)",
       "At the edge of the platform.",
+      GEOMETRY,
     ),
     column(
       "y",
@@ -48,6 +44,7 @@ const stepPlaces: TableEntry = {
       "length",
       "IF(ROW() = 4; platform_width; 0)",
       "At the edge of the platform.",
+      GEOMETRY,
     ),
     column(
       "outward_x",
@@ -55,6 +52,7 @@ const stepPlaces: TableEntry = {
       "length",
       "IF(at_end; IF(x = 0; -tread_depth; tread_depth); 0)",
       "Away from the platform.",
+      GEOMETRY,
     ),
     column(
       "outward_y",
@@ -62,6 +60,7 @@ const stepPlaces: TableEntry = {
       "length",
       "IF(at_end; 0; IF(y = 0; -tread_depth; tread_depth))",
       "Away from the platform.",
+      GEOMETRY,
     ),
   ],
 }

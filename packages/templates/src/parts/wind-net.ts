@@ -1,4 +1,5 @@
 import type { Column, Entry, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
+import { column, figureColumn } from "../columns.ts"
 import { POST_DEPTH_READS, solvePostDepth } from "../solvers/post-depth.ts"
 import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, STATICS, USER } from "../sources.ts"
 import {
@@ -21,24 +22,6 @@ const DECIDES =
 
 const SOILS = ["clay or silt", "sand", "gravel"] as const
 
-const figure = (
-  name: string,
-  label: string,
-  measure: MeasureId,
-  value: string,
-  why: string,
-  ...sources: readonly Source[]
-): Column => ({ name, label, measure, values: [value], why, sources })
-
-const step = (
-  name: string,
-  label: string,
-  measure: MeasureId,
-  formula: string,
-  why: string,
-  ...sources: readonly Source[]
-): Column => ({ name, label, measure, formula, why, sources })
-
 const net = (name: string): string => `INDEX(net_wind_factors.${name}; 1)`
 
 const factors: TableEntry = {
@@ -49,7 +32,7 @@ const factors: TableEntry = {
   sources: [WIND_OPEN_FRAMES, POST_DEPTH],
   rows: { kind: "figures" },
   columns: [
-    figure(
+    figureColumn(
       "thin_limit",
       "Round members are thin up to",
       "force",
@@ -57,7 +40,7 @@ const factors: TableEntry = {
       "Diameter squared times the wind's pressure: 2.5 squared, in feet and pounds per square foot.",
       WIND_OPEN_FRAMES,
     ),
-    figure(
+    figureColumn(
       "solidity_most",
       "The table ends at a solid share of",
       "ratio",
@@ -65,7 +48,7 @@ const factors: TableEntry = {
       "More solid than this, it is a wall and not an open frame.",
       WIND_OPEN_FRAMES,
     ),
-    figure(
+    figureColumn(
       "wall_factor",
       "Factor of a wall that stands free",
       "ratio",
@@ -73,7 +56,7 @@ const factors: TableEntry = {
       "For a net that is covered all over.",
       WIND_BUILDINGS,
     ),
-    figure(
+    figureColumn(
       "bolt_top",
       "Upper bolt below the surface",
       "length",
@@ -81,7 +64,7 @@ const factors: TableEntry = {
       "Where the post is bolted to the outside of the frame.",
       USER,
     ),
-    figure(
+    figureColumn(
       "bolt_spacing",
       "From the upper bolt to the lower",
       "length",
@@ -89,7 +72,7 @@ const factors: TableEntry = {
       "The two bolts hold the post upright by pulling and pushing: the farther apart, the less each must hold.",
       USER,
     ),
-    figure(
+    figureColumn(
       "hole_width",
       "Width of a post's hole in the ground",
       "length",
@@ -97,7 +80,7 @@ const factors: TableEntry = {
       "Filled with concrete or tamped stone to its full width. A wider one leans on more soil.",
       USER,
     ),
-    figure(
+    figureColumn(
       "soil_counts",
       "The soil's pressure counts times",
       "ratio",
@@ -106,7 +89,7 @@ const factors: TableEntry = {
       USER,
       POST_DOUBLING,
     ),
-    figure(
+    figureColumn(
       "reference_depth",
       "Depth that the soil table is for",
       "length",
@@ -114,9 +97,16 @@ const factors: TableEntry = {
       "The table gives the pressure for each foot of depth.",
       LATERAL_BEARING,
     ),
-    figure("depth_factor", "Factor of the depth formula", "ratio", "2.34", "As published.", POST_DEPTH),
-    figure("depth_ratio", "Factor of the height in it", "ratio", "4.36", "As published.", POST_DEPTH),
-    figure("depth_cap", "Soil counts no stronger below", "length", "12 ft", "As published.", POST_DEPTH),
+    figureColumn("depth_factor", "Factor of the depth formula", "ratio", "2.34", "As published.", POST_DEPTH),
+    figureColumn("depth_ratio", "Factor of the height in it", "ratio", "4.36", "As published.", POST_DEPTH),
+    figureColumn(
+      "depth_cap",
+      "Soil counts no stronger below",
+      "length",
+      "12 ft",
+      "As published.",
+      POST_DEPTH,
+    ),
   ],
 }
 
@@ -158,7 +148,7 @@ const look = (column: string): string =>
   `LOOKUP(solidity; net_shape_factors.solidity; net_shape_factors.${column})`
 
 const STEPS: readonly Column[] = [
-  step(
+  column(
     "solidity",
     "Solid share of the net",
     "ratio",
@@ -166,7 +156,7 @@ const STEPS: readonly Column[] = [
     "Twine as a share of the net's area; the rest is holes.",
     MESH_SOLIDITY,
   ),
-  step(
+  column(
     "covered",
     "Open enough for the table",
     "yes_no",
@@ -174,7 +164,7 @@ const STEPS: readonly Column[] = [
     "The wind's force on a net is only known here for open ones. With a wider mesh or thinner twine it is one.",
     WIND_OPEN_FRAMES,
   ),
-  step(
+  column(
     "shape_factor",
     "Shape factor of the net",
     "ratio",
@@ -182,7 +172,7 @@ const STEPS: readonly Column[] = [
     "From the table, for round twine.",
     WIND_OPEN_FRAMES,
   ),
-  step(
+  column(
     "pressure_by_formula",
     "Pressure on the net by the formula",
     "pressure",
@@ -190,7 +180,7 @@ const STEPS: readonly Column[] = [
     "Per area of the whole net, holes and all.",
     WIND_OPEN_FRAMES,
   ),
-  step(
+  column(
     "pressure",
     "Pressure on the net used here",
     "pressure",
@@ -200,7 +190,7 @@ const STEPS: readonly Column[] = [
     WIND_LEAST,
   ),
   {
-    ...step(
+    ...column(
       "pressure_covered",
       "Pressure if it were covered",
       "pressure",
@@ -210,7 +200,7 @@ const STEPS: readonly Column[] = [
     ),
     cautions: ["Never hang a cloth, a tarpaulin or a banner on the net."],
   },
-  step(
+  column(
     "bay",
     "Net that one post carries",
     "length",
@@ -218,7 +208,7 @@ const STEPS: readonly Column[] = [
     "Half of the bay on each side, at the widest spacing.",
     GEOMETRY,
   ),
-  step(
+  column(
     "post_width",
     "Narrow side of a post, real",
     "length",
@@ -226,7 +216,7 @@ const STEPS: readonly Column[] = [
     "What it really measures; a 4x4 is 3 1/2 in.",
     GEOMETRY,
   ),
-  step(
+  column(
     "post_load",
     "Wind on a post, per length",
     "line_load",
@@ -235,7 +225,7 @@ const STEPS: readonly Column[] = [
     WIND_OPEN_FRAMES,
     STATICS,
   ),
-  step(
+  column(
     "post_force",
     "Wind on a post",
     "force",
@@ -243,7 +233,7 @@ const STEPS: readonly Column[] = [
     "All of it, from the surface to the top.",
     STATICS,
   ),
-  step(
+  column(
     "post_moment",
     "Bending of a post at the surface",
     "moment",
@@ -251,7 +241,7 @@ const STEPS: readonly Column[] = [
     "As though no guy line held its top: a line is only as good as its peg. A post twice as high is bent four times as hard.",
     POST_MOMENT,
   ),
-  step(
+  column(
     "bolt_moment",
     "Bending of a post at its upper bolt",
     "moment",
@@ -259,7 +249,7 @@ const STEPS: readonly Column[] = [
     "Where it is bent most: it is free from there up.",
     STATICS,
   ),
-  step(
+  column(
     "bolt_force",
     "Pull on the upper bolt",
     "force",
@@ -267,7 +257,7 @@ const STEPS: readonly Column[] = [
     "Turning about the lower bolt. The rim that the bolt goes through is pulled off its joists by the same force: block behind it and screw the blocks to the joists.",
     STATICS,
   ),
-  step(
+  column(
     "guy_pull",
     "Pull on a guy line, if it holds the top",
     "force",
@@ -275,7 +265,7 @@ const STEPS: readonly Column[] = [
     "Half of the wind goes to the top, along the slant of the line. Its peg has to hold this too.",
     STATICS,
   ),
-  step(
+  column(
     "tipping",
     "Tipping of the platform by its nets",
     "moment",
@@ -283,7 +273,7 @@ const STEPS: readonly Column[] = [
     "Nets on the frame pry at the whole platform. Across it, or along it brought to the same arm, whichever is worse.",
     STATICS,
   ),
-  step(
+  column(
     "righting",
     "Moment of its weight against it",
     "moment",
@@ -291,7 +281,7 @@ const STEPS: readonly Column[] = [
     "The counted share of the platform's weight, about the outer skid.",
     WIND_ALLOWABLE,
   ),
-  step(
+  column(
     "lateral",
     "Sideways pressure counted on",
     "pressure",
@@ -300,7 +290,7 @@ const STEPS: readonly Column[] = [
     LATERAL_BEARING,
     POST_DOUBLING,
   ),
-  step(
+  column(
     "arm",
     "Height of the wind above the ground",
     "length",

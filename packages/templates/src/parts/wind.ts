@@ -1,4 +1,5 @@
-import type { CheckEntry, Column, Entry, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
+import type { CheckEntry, Entry, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
+import { column, figureColumn } from "../columns.ts"
 import { COMMON_PRACTICE, GEOMETRY, STATICS, USER, USER_AUTHORITY } from "../sources.ts"
 import {
   SLIDING,
@@ -14,24 +15,6 @@ import { figureTable } from "../strength/figure-table.ts"
 export const WIND_DECIDES =
   "A rough check for your own eyes. Your local code gives the wind speed and how to use it; a licensed engineer decides where something could blow onto people."
 
-const figure = (
-  name: string,
-  label: string,
-  measure: MeasureId,
-  value: string,
-  why: string,
-  ...sources: readonly Source[]
-): Column => ({ name, label, measure, values: [value], why, sources })
-
-const step = (
-  name: string,
-  label: string,
-  measure: MeasureId,
-  formula: string,
-  why: string,
-  ...sources: readonly Source[]
-): Column => ({ name, label, measure, formula, why, sources })
-
 /** The formula of a figure of `wind_factors`. */
 export const windFactor = (name: string): string => `INDEX(wind_factors.${name}; 1)`
 
@@ -46,7 +29,7 @@ const factors: TableEntry = {
   sources: [WIND_VELOCITY, WIND_LEAST, WIND_ALLOWABLE],
   rows: { kind: "figures" },
   columns: [
-    figure(
+    figureColumn(
       "pressure_known",
       "Pressure, if your authority gives one",
       "pressure",
@@ -54,7 +37,7 @@ const factors: TableEntry = {
       "Some codes print a pressure for each town in place of a speed. 0: worked out from the speed.",
       USER_AUTHORITY,
     ),
-    figure(
+    figureColumn(
       "topography",
       "Hill factor",
       "ratio",
@@ -63,7 +46,7 @@ const factors: TableEntry = {
       USER,
       WIND_VELOCITY,
     ),
-    figure(
+    figureColumn(
       "directionality",
       "Directions factor",
       "ratio",
@@ -71,7 +54,7 @@ const factors: TableEntry = {
       "The strongest wind seldom comes from the worst direction.",
       WIND_VELOCITY,
     ),
-    figure(
+    figureColumn(
       "gust",
       "Gust factor",
       "ratio",
@@ -79,7 +62,7 @@ const factors: TableEntry = {
       "A gust does not strike the whole of a stiff body at once.",
       WIND_LEAST,
     ),
-    figure(
+    figureColumn(
       "air_half_density",
       "Half of the air's density",
       "density",
@@ -87,7 +70,7 @@ const factors: TableEntry = {
       "What turns a speed squared into a pressure.",
       WIND_VELOCITY,
     ),
-    figure(
+    figureColumn(
       "pressure_least",
       "Never taken below",
       "pressure",
@@ -95,7 +78,7 @@ const factors: TableEntry = {
       "Design rules put a floor under the pressure on anything that stands in the wind.",
       WIND_LEAST,
     ),
-    figure(
+    figureColumn(
       "load_factor",
       "Share of this wind that is counted",
       "ratio",
@@ -104,7 +87,7 @@ const factors: TableEntry = {
       WIND_ALLOWABLE,
       USER_AUTHORITY,
     ),
-    figure(
+    figureColumn(
       "weight_share",
       "Share of the weight that is counted on",
       "ratio",
@@ -171,7 +154,7 @@ export const windPressure: readonly Entry[] = [
     sources: [WIND_VELOCITY],
     rows: { kind: "formula", formula: "1" },
     columns: [
-      step(
+      column(
         "exposure_factor",
         "Exposure factor of your place",
         "ratio",
@@ -179,7 +162,7 @@ export const windPressure: readonly Entry[] = [
         "From the table.",
         WIND_EXPOSURE,
       ),
-      step(
+      column(
         "from_speed",
         "From its speed",
         "pressure",
@@ -187,7 +170,7 @@ export const windPressure: readonly Entry[] = [
         "Twice the speed, four times the pressure.",
         WIND_VELOCITY,
       ),
-      step(
+      column(
         "velocity_pressure",
         "Used here",
         "pressure",
@@ -223,7 +206,7 @@ const buildingFactors = (building: WindBuilding): TableEntry => ({
   sources: [WIND_BUILDINGS, SLIDING],
   rows: { kind: "figures" },
   columns: [
-    figure(
+    figureColumn(
       "roof_suction",
       "Suction on the roof",
       "ratio",
@@ -231,7 +214,7 @@ const buildingFactors = (building: WindBuilding): TableEntry => ({
       "Wind that passes over a roof sucks at it, the flat ones too.",
       WIND_BUILDINGS,
     ),
-    figure(
+    figureColumn(
       "inside_pressure",
       "Pressure from inside",
       "ratio",
@@ -240,7 +223,7 @@ const buildingFactors = (building: WindBuilding): TableEntry => ({
       WIND_BUILDINGS,
       USER,
     ),
-    figure(
+    figureColumn(
       "wall_push",
       "Push on the wall that faces the wind",
       "ratio",
@@ -248,7 +231,7 @@ const buildingFactors = (building: WindBuilding): TableEntry => ({
       "The air is stopped there.",
       WIND_BUILDINGS,
     ),
-    figure(
+    figureColumn(
       "wall_pull",
       "Pull on the wall behind",
       "ratio",
@@ -256,7 +239,7 @@ const buildingFactors = (building: WindBuilding): TableEntry => ({
       "The air is thinner in the lee.",
       WIND_BUILDINGS,
     ),
-    figure(
+    figureColumn(
       "weight_stays",
       "Share of its weight that is always there",
       "ratio",
@@ -264,7 +247,7 @@ const buildingFactors = (building: WindBuilding): TableEntry => ({
       building.stays.why,
       USER,
     ),
-    figure(
+    figureColumn(
       "platform_load",
       "Weight of the platform that is counted on, per area",
       "pressure",
@@ -272,7 +255,7 @@ const buildingFactors = (building: WindBuilding): TableEntry => ({
       "Less than the load that it is designed for: here weight helps, so the light end counts.",
       building.platform.source,
     ),
-    figure(
+    figureColumn(
       "friction",
       "Friction on the ground",
       "ratio",
@@ -299,7 +282,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
   ],
   rows: { kind: "formula", formula: "1" },
   columns: [
-    step(
+    column(
       "side_pressure",
       "Sideways pressure in all",
       "pressure",
@@ -308,7 +291,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       WIND_BUILDINGS,
       WIND_LEAST,
     ),
-    step(
+    column(
       "side_area",
       "Side that the wind meets",
       "area",
@@ -316,7 +299,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "The broad side, with half of the roof's rise.",
       GEOMETRY,
     ),
-    step(
+    column(
       "side_force",
       "Sideways force",
       "force",
@@ -324,7 +307,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "Tries to push the building off, and to tip it.",
       STATICS,
     ),
-    step(
+    column(
       "uplift_pressure",
       "Lift on the roof, per area",
       "pressure",
@@ -332,7 +315,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "Suction from above and pressure from inside.",
       WIND_BUILDINGS,
     ),
-    step(
+    column(
       "uplift",
       "Lift on the roof",
       "force",
@@ -340,7 +323,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "Tries to lift the building.",
       STATICS,
     ),
-    step(
+    column(
       "platform_weight",
       "Weight of the platform",
       "force",
@@ -348,7 +331,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "Without what stands on it.",
       STATICS,
     ),
-    step(
+    column(
       "weight",
       "Weight of building and platform",
       "force",
@@ -356,7 +339,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "Empty: you may clear it out before the storm.",
       STATICS,
     ),
-    step(
+    column(
       "weight_counted",
       "Weight that is counted on",
       "force",
@@ -364,7 +347,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "The stated share of it.",
       WIND_ALLOWABLE,
     ),
-    step(
+    column(
       "base_width",
       "Width of the base against tipping",
       "length",
@@ -372,7 +355,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "It tips over its outer line of support, or over its end.",
       GEOMETRY,
     ),
-    step(
+    column(
       "overturning",
       "Tipping moment",
       "moment",
@@ -380,7 +363,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "The sideways force at half of the side's height, and the lift, about the edge in the lee.",
       STATICS,
     ),
-    step(
+    column(
       "righting",
       "Moment of the weight against it",
       "moment",
@@ -388,7 +371,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "The counted weight, at half of the base.",
       STATICS,
     ),
-    step(
+    column(
       "tie_force_side",
       "To be held down along one long side",
       "force",
@@ -396,7 +379,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "What the weight does not hold, the anchors along the side towards the wind must. Wind comes from either side, so both are anchored alike.",
       STATICS,
     ),
-    step(
+    column(
       "tie_force",
       "To be held by the ties along one side",
       "force",
@@ -404,7 +387,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "As much as the anchors hold, as though all of the platform's weight hung below the ties.",
       STATICS,
     ),
-    step(
+    column(
       "friction_hold",
       "Held by friction",
       "force",
@@ -412,7 +395,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "Only what still presses on the ground rubs on it.",
       SLIDING,
     ),
-    step(
+    column(
       "slide_left",
       "Sideways force that friction does not hold",
       "force",
@@ -420,7 +403,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "The anchors must hold this too.",
       STATICS,
     ),
-    step(
+    column(
       "anchors_needed",
       "Anchors needed",
       "count",
@@ -429,7 +412,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       STATICS,
       COMMON_PRACTICE,
     ),
-    step(
+    column(
       "anchors_set",
       "Anchors counted on",
       "count",
@@ -437,7 +420,7 @@ const buildingSteps = ({ length, width, weight }: WindBuilding): TableEntry => (
       "Yours if you entered a number.",
       USER,
     ),
-    step(
+    column(
       "anchor_spacing",
       "Anchors along a long side, apart",
       "length",

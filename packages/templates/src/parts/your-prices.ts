@@ -1,7 +1,7 @@
 import type { TableEntry } from "@pegbook/engine"
+import { plainColumn } from "../columns.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 import { USER } from "../sources.ts"
-import { plainColumn } from "./columns.ts"
 
 /** Columns with the user's word as their source. */
 const yours = (name: string, label: string, measure: "text" | "money" | "yes_no" | "ratio", why: string) =>

@@ -1,4 +1,5 @@
-import type { Column, Section, Source } from "@pegbook/engine"
+import type { Column, Section } from "@pegbook/engine"
+import { column } from "../columns.ts"
 import { PS_20 } from "../sources.ts"
 import {
   BEARING_LENGTH,
@@ -14,17 +15,8 @@ import { lookUp, type Member, namesOf, rowsWhen } from "./member.ts"
 
 const VALUES = [DESIGN_VALUES, DESIGN_VALUES_SOUTHERN_PINE]
 
-const column = (
-  name: string,
-  label: string,
-  measure: Column["measure"],
-  formula: string,
-  why: string,
-  sources: readonly Source[],
-): Column => ({ name, label, measure, formula, why, sources })
-
 const published = (name: string, label: string, why: string): Column =>
-  column(name, label, "stress", `IF(found > 0; INDEX(design_values.${name}; found); NA())`, why, VALUES)
+  column(name, label, "stress", `IF(found > 0; INDEX(design_values.${name}; found); NA())`, why, ...VALUES)
 
 /**
  * A member's allowable stresses: one row for each species of the chosen group, each factor in a column of its own.
@@ -110,7 +102,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "text",
             `INDEX(${members}.member; MATCH(${species}; ${members}.group; 0) + ROW() - 1)`,
             "One of the group.",
-            [DECK_SPANS],
+            DECK_SPANS,
           ),
           column(
             "sizes",
@@ -118,7 +110,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "text",
             lookUp("size_classes", "grading", member.size, "nominal"),
             "Where the species is published by width, the row for this width.",
-            VALUES,
+            ...VALUES,
           ),
           column(
             "found",
@@ -126,7 +118,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "count",
             `IFERROR(${key(grade, "sizes")}; IF(${p}_thickness_class = "5 in and more"; 0; IFERROR(${key(grade, '"any width"')}; IF(OR(${grade} = "No.1"; ${grade} = "No.2"); IFERROR(${key('"No.1/No.2"', '"any width"')}; 0); 0))))`,
             "0 where the table has no row for this species, grade and size: then there is no answer.",
-            VALUES,
+            ...VALUES,
           ),
           published("fb", "Bending, published", "Fb, before any factor."),
           published("ft", "Tension, published", "Ft, before any factor."),
@@ -139,7 +131,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "ratio",
             `IF(found = 0; NA(); IF(OR(INDEX(design_values.size_inside; MAX(1; found)); ${p}_thickness_class = "5 in and more"); 1; IF(${thin}; ${byWidth("thin")}; ${byWidth("thick")})))`,
             "On bending. 1 where the size is already inside the published value.",
-            [SIZE_FACTORS],
+            SIZE_FACTORS,
           ),
           column(
             "size_tension_factor",
@@ -147,7 +139,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "ratio",
             `IF(found = 0; NA(); IF(OR(INDEX(design_values.size_inside; MAX(1; found)); ${p}_thickness_class = "5 in and more"); 1; ${byWidth("tension")}))`,
             "1 where the size is already inside the published value.",
-            [SIZE_FACTORS],
+            SIZE_FACTORS,
           ),
           column(
             "wet_bending_factor",
@@ -155,7 +147,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "ratio",
             `IF(fb * size_factor <= wet_bending_threshold; 1; ${wetFactor("fb")})`,
             "1 where it stays dry, and where Fb × CF is not over the threshold.",
-            [WET_SERVICE],
+            WET_SERVICE,
           ),
           column(
             "is_incised",
@@ -163,7 +155,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "yes_no",
             `AND(${incised}; ${lookUp("species_traits", "incised", "member", "species")})`,
             "Only where the timber is incised and the species is one that needs it.",
-            [INCISED_SPECIES],
+            INCISED_SPECIES,
           ),
           column(
             "incising_factor",
@@ -171,7 +163,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "ratio",
             "IF(is_incised; incising_strength_factor; 1)",
             "On bending, tension and shear.",
-            [INCISING],
+            INCISING,
           ),
           column(
             "fb_adjusted",
@@ -179,7 +171,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "stress",
             `fb * ${strength} * wet_bending_factor * stability_factor * size_factor * incising_factor * ${member.sharing}`,
             "Fb × CD × Ct × CM × CL × CF × Ci × the factor for members that share.",
-            VALUES,
+            ...VALUES,
           ),
           column(
             "ft_adjusted",
@@ -187,7 +179,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "stress",
             `ft * ${strength} * ${wetFactor("ft")} * size_tension_factor * incising_factor`,
             "Ft × CD × Ct × CM × CF × Ci.",
-            VALUES,
+            ...VALUES,
           ),
           column(
             "fv_adjusted",
@@ -195,7 +187,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "stress",
             `fv * ${strength} * ${p}_wet_shear_factor * incising_factor`,
             "Fv × CD × Ct × CM × Ci.",
-            VALUES,
+            ...VALUES,
           ),
           column(
             "fc_perp_adjusted",
@@ -203,7 +195,8 @@ export function allowableStress(member: Member, when?: string): Section {
             "stress",
             `fc_perp * temperature_factor * ${p}_wet_bearing_factor * bearing_length_factor`,
             "Fc × Ct × CM × Cb; incising and duration do not count here.",
-            [...VALUES, BEARING_LENGTH],
+            ...VALUES,
+            BEARING_LENGTH,
           ),
           column(
             "e_adjusted",
@@ -211,7 +204,7 @@ export function allowableStress(member: Member, when?: string): Section {
             "stress",
             `e * temperature_factor * ${p}_wet_stiffness_factor * IF(is_incised; incising_stiffness_factor; 1)`,
             "E × Ct × CM × Ci; duration does not count here.",
-            VALUES,
+            ...VALUES,
           ),
         ],
       },

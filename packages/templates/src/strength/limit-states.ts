@@ -1,4 +1,5 @@
 import type { Column, Entry, FigureEntry, Section, Source } from "@pegbook/engine"
+import { column } from "../columns.ts"
 import {
   CSA_FACTORS,
   CSA_RESISTANCE,
@@ -188,15 +189,6 @@ export const limitStateFigures: readonly Entry[] = [
   ),
 ]
 
-const column = (
-  name: string,
-  label: string,
-  measure: Column["measure"],
-  formula: string,
-  why: string,
-  sources: readonly Source[],
-): Column => ({ name, label, measure, formula, why, sources })
-
 const specified = (name: string, from: string, label: string): Column =>
   column(
     name,
@@ -204,7 +196,7 @@ const specified = (name: string, from: string, label: string): Column =>
     "stress",
     `IF(found > 0; INDEX(specified_strengths.${from}; found); NA())`,
     "As published.",
-    [CSA_STRENGTHS],
+    CSA_STRENGTHS,
   )
 
 /**
@@ -248,7 +240,7 @@ export function limitStates(member: Member, when?: string): Section {
             "yes_no",
             `AND(INDEX(csa_size_factors.depth; ROW()) = ${lookUp("size_classes", "metric_width", member.size, "nominal")}; OR(INDEX(csa_size_factors.least; ROW()) = INDEX(csa_size_factors.least; 1); ${width} >= INDEX(csa_size_factors.least; ROW())))`,
             "Yes where the piece is as deep as the row says and at least as thick.",
-            [CSA_FACTORS],
+            CSA_FACTORS,
           ),
         ],
       },
@@ -271,7 +263,8 @@ export function limitStates(member: Member, when?: string): Section {
               "species",
             ),
             "Its Canadian name; a dash where it has none here.",
-            [DECK_SPANS, CSA_STRENGTHS],
+            DECK_SPANS,
+            CSA_STRENGTHS,
           ),
           column(
             "found",
@@ -279,7 +272,7 @@ export function limitStates(member: Member, when?: string): Section {
             "count",
             `IFERROR(MATCH(member & " | " & IF(OR(${grade} = "No.1"; ${grade} = "No.2"); "No.1/No.2"; ${grade}); specified_strengths.key; 0); 0)`,
             "0 where the table has no row: then there is no answer.",
-            [CSA_STRENGTHS],
+            CSA_STRENGTHS,
           ),
           specified("fb", "fb", "Bending, specified"),
           specified("fv", "fv", "Shear, specified"),
@@ -291,7 +284,8 @@ export function limitStates(member: Member, when?: string): Section {
             "yes_no",
             `AND(${incised}; ${thin}; ${lookUp("species_traits", "incised", `INDEX(${members}.member; MATCH(${species}; ${members}.group; 0) + ROW() - 1)`, "species")})`,
             "Only thin timber of a species that needs it.",
-            [INCISED_SPECIES, CSA_FACTORS],
+            INCISED_SPECIES,
+            CSA_FACTORS,
           ),
           column(
             "treatment_factor",
@@ -299,7 +293,7 @@ export function limitStates(member: Member, when?: string): Section {
             "ratio",
             treated("csa_incised_wet", "csa_incised_dry"),
             "On strength.",
-            [CSA_FACTORS],
+            CSA_FACTORS,
           ),
           column(
             "fb_in_use",
@@ -307,7 +301,8 @@ export function limitStates(member: Member, when?: string): Section {
             "stress",
             `fb * csa_duration_factor * csa_system_factor * ${wetThin("csa_wet_bending")} * treatment_factor`,
             "fb × KD × KH × KSb × KT.",
-            [CSA_RESISTANCE, CSA_FACTORS],
+            CSA_RESISTANCE,
+            CSA_FACTORS,
           ),
           column(
             "fv_in_use",
@@ -315,7 +310,8 @@ export function limitStates(member: Member, when?: string): Section {
             "stress",
             `fv * csa_duration_factor * csa_system_factor * ${wetThin("csa_wet_shear")} * treatment_factor`,
             "fv × KD × KH × KSv × KT.",
-            [CSA_RESISTANCE, CSA_FACTORS],
+            CSA_RESISTANCE,
+            CSA_FACTORS,
           ),
           column(
             "fc_perp_in_use",
@@ -323,7 +319,8 @@ export function limitStates(member: Member, when?: string): Section {
             "stress",
             `fc_perp * csa_duration_factor * IF(${wet}; csa_wet_bearing; 1) * treatment_factor`,
             "fcp × KD × KScp × KT.",
-            [CSA_RESISTANCE, CSA_FACTORS],
+            CSA_RESISTANCE,
+            CSA_FACTORS,
           ),
           column(
             "fb_resisted",
@@ -331,7 +328,7 @@ export function limitStates(member: Member, when?: string): Section {
             "stress",
             `resistance_factor * fb_in_use * ${p}_csa_size_factor * csa_lateral_factor`,
             "φ × Fb × KZb × KL.",
-            [CSA_RESISTANCE],
+            CSA_RESISTANCE,
           ),
           column(
             "fv_resisted",
@@ -339,7 +336,7 @@ export function limitStates(member: Member, when?: string): Section {
             "stress",
             `resistance_factor * fv_in_use * ${p}_csa_size_factor`,
             "φ × Fv × KZv.",
-            [CSA_RESISTANCE],
+            CSA_RESISTANCE,
           ),
           column(
             "fc_perp_resisted",
@@ -347,7 +344,7 @@ export function limitStates(member: Member, when?: string): Section {
             "stress",
             "bearing_resistance_factor * fc_perp_in_use * csa_bearing_length_factor",
             "φ × Fcp × KB.",
-            [CSA_RESISTANCE],
+            CSA_RESISTANCE,
           ),
           column(
             "e_used",
@@ -355,7 +352,7 @@ export function limitStates(member: Member, when?: string): Section {
             "stress",
             `e * ${wetThin("csa_wet_stiffness")} * ${treated("csa_incised_wet_stiffness", "csa_incised_dry_stiffness")}`,
             "E × KSE × KT.",
-            [CSA_FACTORS],
+            CSA_FACTORS,
           ),
         ],
       },
