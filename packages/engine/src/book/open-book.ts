@@ -59,13 +59,12 @@ export function openBook(
   const system = options.unitSystem ?? saved?.system ?? definition.unitSystem
   const state: State = saved === undefined ? newState(system) : { ...saved, system }
   const template = outline(definition)
-  const heading = options.own ?? { title: "", says: "" }
-  const merged = withOwn(definition, template, state.own, heading)
+  const merged = withOwn(definition, template, state.own, options.own)
   const compiled = compile(merged.definition)
   const fixed: Fixed = {
     definition,
     template,
-    heading,
+    heading: options.own,
     holding: new Holding(options.scales ?? USUAL_SCALES),
     build: options.graph ?? buildHyperFormulaGraph,
     now: options.now ?? Date.now,
@@ -84,7 +83,7 @@ interface Fixed {
   readonly definition: Definition
   /** The names of the template, without the user's own. */
   readonly template: Outline
-  readonly heading: OwnHeading
+  readonly heading: OwnHeading | undefined
   readonly holding: Holding
   readonly build: GraphBuilder
   readonly now: () => number

@@ -26,6 +26,8 @@ export interface OwnHeading {
   readonly says: string
 }
 
+const UNTITLED: OwnHeading = { title: "", says: "" }
+
 /**
  * A definition with the user's own entries in it: a section at the end, and columns in their tables. Entries that do not
  * fit into this definition (any more) are left out and reported.
@@ -34,7 +36,7 @@ export function withOwn(
   definition: Definition,
   items: Outline,
   own: readonly OwnEntry[],
-  heading: OwnHeading,
+  heading: OwnHeading = UNTITLED,
 ): { readonly definition: Definition; readonly problems: readonly Problem[] } {
   const problems: Problem[] = []
   const entries: Entry[] = []

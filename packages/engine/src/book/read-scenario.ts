@@ -3,11 +3,8 @@ import type { Problem } from "../problems/problem.ts"
 import type { Given } from "./calculation.ts"
 import { isTyped, type Outline, typedColumns } from "./outline.ts"
 import { cellName, figureCell, readOver, typedOver } from "./overrides.ts"
-import type { Scenario } from "./scenario.ts"
+import type { Choices } from "./scenario.ts"
 import { knownValue, originalText, readRows, type TypedRow, type Value } from "./typed.ts"
-
-/** Only what a scenario's values are read from. */
-type Choices = Pick<Scenario, "typed" | "tables">
 
 /**
  * Every input, figure, overridden formula and table of a scenario, read; what it does not have is as the template

@@ -14,6 +14,9 @@ export interface Scenario {
   readonly unknown: Readonly<Record<string, unknown>>
 }
 
+/** Of a scenario, what its numbers follow from. */
+export type Choices = Pick<Scenario, "typed" | "tables">
+
 /** Own properties only, made with `fromEntries`: a key such as `__proto__` stays a key. */
 export function fromScenarioDocument(saved: ScenarioDocument): Scenario {
   const { id, title, typed, tables, sealed, ...unknown } = saved

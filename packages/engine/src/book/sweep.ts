@@ -1,21 +1,15 @@
 import type { Definition } from "../definition/definition.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
-import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Place, Problem } from "../problems/problem.ts"
 import type { Quantity } from "../quantity/quantity.ts"
-import { USUAL_SCALES } from "../quantity/scales.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
 import { readValue } from "../units/read-value.ts"
-import { compile } from "./compile.ts"
 import type { BookDocument } from "./document.ts"
-import { Holding } from "./holding.ts"
 import { outline } from "./outline.ts"
 import { typedOver } from "./overrides.ts"
-import { withOwn } from "./own-entries.ts"
-import { fromScenarioDocument } from "./scenario.ts"
 import { stepSize, textOf } from "./steps.ts"
-import { Trial } from "./trial.ts"
+import { definitionOf, openTrial } from "./trial.ts"
 import type { Reading } from "./views.ts"
 
 /** One input, and the texts to type into it. */
@@ -47,26 +41,6 @@ export interface SweepEnd {
   readonly rows: number
   /** It was told to stop before the last row. */
   readonly stopped: boolean
-}
-
-/** The scenario of a saved workbook that was open, ready to be tried with other values, its own entries included. */
-export function openTrial(
-  definition: Definition,
-  document: BookDocument,
-  build: GraphBuilder = buildHyperFormulaGraph,
-): Trial {
-  const template = outline(definition)
-  const merged = withOwn(definition, template, document.own, { title: "", says: "" })
-  const saved =
-    document.scenarios.find((scenario) => scenario.id === document.current) ?? document.scenarios[0]
-  const scenario = saved === undefined ? { typed: new Map(), tables: new Map() } : fromScenarioDocument(saved)
-  return new Trial({
-    compiled: compile(merged.definition),
-    holding: new Holding(USUAL_SCALES),
-    build,
-    system: document.unitSystem,
-    scenario,
-  })
 }
 
 /**
@@ -132,9 +106,7 @@ export function sweptValues(
   name: string,
   range: { readonly from: string; readonly to: string; readonly step: string },
 ): { readonly values: readonly string[] } | { readonly problem: Problem } {
-  const items = outline(
-    withOwn(definition, outline(definition), document.own, { title: "", says: "" }).definition,
-  )
+  const items = outline(definitionOf(definition, document))
   const over = typedOver(name, items)
   const at = { entry: name }
   const system = document.unitSystem

@@ -1,22 +1,25 @@
+import type { Definition } from "../definition/definition.ts"
 import type { CheckEntry } from "../definition/entry.ts"
 import type { GraphBuilder, GraphValue } from "../graph/graph.ts"
+import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Problem } from "../problems/problem.ts"
+import { USUAL_SCALES } from "../quantity/scales.ts"
 import type { UnitSystem } from "../units/measure.ts"
-import { Calculation } from "./calculation.ts"
-import type { Compiled } from "./compile.ts"
-import { Viewer } from "./entry-view.ts"
-import { Faults } from "./faults.ts"
-import type { Holding } from "./holding.ts"
-import type { Outline } from "./outline.ts"
+import { type Compiled, compile } from "./compile.ts"
+import type { BookDocument } from "./document.ts"
+import type { Viewer } from "./entry-view.ts"
+import { Holding } from "./holding.ts"
+import { type Outline, outline } from "./outline.ts"
 import { readOver, typedOver } from "./overrides.ts"
-import { readDifference, readScenario } from "./read-scenario.ts"
-import type { Scenario } from "./scenario.ts"
+import { withOwn } from "./own-entries.ts"
+import { readDifference } from "./read-scenario.ts"
+import type { Choices } from "./scenario.ts"
 import { Settled } from "./settled.ts"
-import type { Value } from "./typed.ts"
-import { notTypedOver } from "./typing.ts"
+import { savedState, scenarioOf } from "./state.ts"
+import { originalText, type Value } from "./typed.ts"
+import { typeInto } from "./typing.ts"
 import type { Reading, Verdict } from "./views.ts"
-
-type Choices = Pick<Scenario, "typed" | "tables">
+import { Work } from "./work.ts"
 
 /** What a trial is made from. */
 export interface TrialOf {
@@ -34,46 +37,31 @@ export class Trial {
   readonly items: Outline
   readonly system: UnitSystem
   readonly checks: readonly CheckEntry[]
-  readonly #of: TrialOf
-  readonly #calculation: Calculation
-  readonly #faults: Faults
+  readonly #scenario: Choices
+  readonly #work: Work
   #now: Choices
   #viewer: Viewer
 
   constructor(of: TrialOf) {
     const { compiled, holding, build, system, scenario, settled = new Settled() } = of
-    this.#of = of
+    this.#scenario = scenario
     this.items = compiled.outline
     this.system = system
     this.checks = [...compiled.outline.values()].flatMap((item) =>
       item.kind === "value" && item.entry.kind === "check" ? [item.entry] : [],
     )
-    this.#calculation = new Calculation(
-      compiled,
-      holding,
-      build,
-      readScenario(compiled.outline, scenario).given,
-      settled,
-    )
-    this.#faults = new Faults(compiled, this.#calculation)
+    this.#work = new Work(compiled, holding, build, scenario, settled)
     this.#now = scenario
-    this.#viewer = this.#look()
+    this.#viewer = this.#work.viewer(system, scenario)
   }
 
   /** Types these over the scenario as it was; what an earlier trial typed is gone. A problem: nothing was typed. */
   type(texts: Readonly<Record<string, string>>): Problem | undefined {
-    const typed = new Map(this.#of.scenario.typed)
-    for (const [name, text] of Object.entries(texts)) {
-      const over = typedOver(name, this.items)
-      if (over === undefined) return notTypedOver(name, this.items)
-      const outcome = readOver(over, text, this.system)
-      if ("problem" in outcome) return outcome.problem
-      typed.set(name, outcome.read.text)
-    }
-    const next = { typed, tables: this.#of.scenario.tables }
-    this.#calculation.put(readDifference(this.items, this.#now, next))
-    this.#now = next
-    this.#viewer = this.#look()
+    const typing = typeInto(this.#scenario, texts, this.#work.compiled, this.system)
+    if ("problems" in typing) return typing.problems[0]
+    this.#work.calculation.put(readDifference(this.items, this.#now, typing.scenario))
+    this.#now = typing.scenario
+    this.#viewer = this.#work.viewer(this.system, this.#now)
     return undefined
   }
 
@@ -81,8 +69,8 @@ export class Trial {
   values(name: string): readonly Value[] {
     const over = typedOver(name, this.items)
     if (over === undefined) return []
-    const text = this.#of.scenario.typed.get(name)
-    const outcome = readOver(over, text ?? originalOf(over.entry), "us")
+    const text = this.#scenario.typed.get(name)
+    const outcome = readOver(over, text ?? originalText(over.entry), "us")
     return "problem" in outcome ? [] : outcome.read.values
   }
 
@@ -91,7 +79,7 @@ export class Trial {
   }
 
   value(name: string): GraphValue {
-    return this.#calculation.scalar(name)
+    return this.#work.calculation.scalar(name)
   }
 
   verdict(check: string): Verdict {
@@ -102,22 +90,30 @@ export class Trial {
   failing(): readonly string[] {
     return this.checks.map(({ name }) => name).filter((name) => isFailing(this.verdict(name)))
   }
+}
 
-  #look(): Viewer {
-    const { compiled, holding, system } = this.#of
-    return new Viewer(compiled, this.#calculation, this.#faults, holding, system, this.#now.typed)
-  }
+/** A template with the own entries of a saved workbook in it. */
+export function definitionOf(definition: Definition, document: BookDocument): Definition {
+  return withOwn(definition, outline(definition), document.own).definition
+}
+
+/** The scenario of a saved workbook that was open, ready to be tried with other values, its own entries included. */
+export function openTrial(
+  definition: Definition,
+  document: BookDocument,
+  build: GraphBuilder = buildHyperFormulaGraph,
+): Trial {
+  const state = savedState(document)
+  return new Trial({
+    compiled: compile(definitionOf(definition, document)),
+    holding: new Holding(USUAL_SCALES),
+    build,
+    system: state.system,
+    scenario: scenarioOf(state, state.current),
+  })
 }
 
 /** Near its limit a check passes still; one that waits for an entry says nothing either way. */
 export function isFailing(verdict: Verdict): boolean {
   return verdict === "fails" || verdict === "outside_table" || verdict === "no_verdict"
-}
-
-function originalOf(entry: {
-  readonly kind: string
-  readonly value?: string
-  readonly default?: string | null
-}) {
-  return entry.value ?? entry.default ?? ""
 }

@@ -4,19 +4,21 @@ import type { UnitSystem } from "../units/measure.ts"
 import type { Compiled } from "./compile.ts"
 import { kindOf, type Outline } from "./outline.ts"
 import { isUnder, readOver, typedOver } from "./overrides.ts"
-import type { Scenario } from "./scenario.ts"
+import type { Choices, Scenario } from "./scenario.ts"
 import { readRows, type TypedRow } from "./typed.ts"
 
 /** A scenario with something typed in it; or what is wrong with that. */
-export type Typing = { readonly scenario: Scenario } | { readonly problems: readonly Problem[] }
+export type Typing<Typed extends Choices = Scenario> =
+  | { readonly scenario: Typed }
+  | { readonly problems: readonly Problem[] }
 
 /** Types texts over inputs, figures, formulas and cells; each is kept with its unit. All or none. */
-export function typeInto(
-  scenario: Scenario,
+export function typeInto<Typed extends Choices>(
+  scenario: Typed,
   texts: Readonly<Record<string, string>>,
   compiled: Compiled,
   system: UnitSystem,
-): Typing {
+): Typing<Typed> {
   const typed = new Map(scenario.typed)
   const problems: Problem[] = []
   for (const [name, text] of Object.entries(texts)) {

@@ -7,7 +7,7 @@ import { Viewer } from "./entry-view.ts"
 import { Faults } from "./faults.ts"
 import type { Holding } from "./holding.ts"
 import { readScenario } from "./read-scenario.ts"
-import type { Scenario } from "./scenario.ts"
+import type { Choices } from "./scenario.ts"
 import type { Settled } from "./settled.ts"
 import { type Snapshot, takeSnapshot } from "./snapshot.ts"
 
@@ -25,7 +25,7 @@ export class Work {
     compiled: Compiled,
     holding: Holding,
     build: GraphBuilder,
-    scenario: Scenario,
+    scenario: Choices,
     settled: Settled,
   ) {
     this.compiled = compiled
@@ -36,7 +36,7 @@ export class Work {
     this.#faults = new Faults(compiled, this.calculation)
   }
 
-  viewer(system: UnitSystem, scenario: Scenario): Viewer {
+  viewer(system: UnitSystem, scenario: Choices): Viewer {
     return new Viewer(this.compiled, this.calculation, this.#faults, this.#holding, system, scenario.typed)
   }
 
