@@ -64,7 +64,7 @@ test("whatever else is chosen is refused in words, and the open workbook is unto
   const cases: readonly [name: string, contents: string, says: RegExp][] = [
     ["junk.json", "x".repeat(50_000_000), /It is 50 MB large, and a workbook is never more than 20 MB/],
     ["cut-off.json", whole.slice(0, whole.length / 2), /or not all of one/],
-    ["later.json", whole.replace('"version": 1', '"version": 7'), /saved in version 7 of the format/],
+    ["later.json", whole.replace(/"version": *\d+/, '"version": 7'), /saved in version 7 of the format/],
     ["letter.json", "Dear reader,", /It is not a workbook that was saved here/],
     ["deep.json", "[".repeat(1_000_000), /It is not a workbook that was saved here/],
     ["nothing.json", "", /It is not a workbook that was saved here/],

@@ -1,4 +1,4 @@
-import { createSignal, createUniqueId, Show } from "solid-js"
+import { createSignal, createUniqueId, Show, untrack } from "solid-js"
 import { en } from "../text/en.ts"
 
 const LONGEST = 200
@@ -43,7 +43,8 @@ export function TitleForm(props: {
         class="field"
         type="text"
         autocomplete="off"
-        value={props.suggestion}
+        // Once: a number that moves meanwhile must not take away what is being typed.
+        value={untrack(() => props.suggestion)}
         aria-invalid={wrong()}
         aria-describedby={wrong() ? `${id}-wrong` : undefined}
       />
