@@ -1,3 +1,3 @@
 import { lawsOf } from "./laws.ts"
 
-lawsOf("boardwalk", 300)
+lawsOf("boardwalk")

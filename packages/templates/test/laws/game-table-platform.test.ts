@@ -1,3 +1,3 @@
 import { lawsOf } from "./laws.ts"
 
-lawsOf("game-table-platform", 500)
+lawsOf("game-table-platform")

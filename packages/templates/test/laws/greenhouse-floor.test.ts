@@ -1,3 +1,3 @@
 import { lawsOf } from "./laws.ts"
 
-lawsOf("greenhouse-floor", 300)
+lawsOf("greenhouse-floor")

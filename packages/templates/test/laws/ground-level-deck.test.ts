@@ -1,3 +1,3 @@
 import { lawsOf } from "./laws.ts"
 
-lawsOf("ground-level-deck", 300)
+lawsOf("ground-level-deck")

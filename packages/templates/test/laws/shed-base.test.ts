@@ -1,3 +1,3 @@
 import { lawsOf } from "./laws.ts"
 
-lawsOf("shed-base", 300)
+lawsOf("shed-base")
