@@ -10,6 +10,7 @@ import { dig } from "../parts/dig.ts"
 import { drainage } from "../parts/drainage.ts"
 import { animalMesh, fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
+import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
@@ -126,6 +127,7 @@ export const greenhouseFloor: Definition = {
         mesh_roll_length: "10 m",
       },
     }),
+    adapt(footings, { defaults: { footing_diameter: "300 mm", footing_above_ground: "150 mm" } }),
     pricesOf([...FLOOR_JOB.things, ...consumablesBought(FLOOR_JOB.consumables)]),
     massesOf(FLOOR_THINGS, FLOOR_MEMBERS, [blocksCalled("slab"), STONE]),
     adapt(haulage, { defaults: { payload: "500 kg" } }),

@@ -11,6 +11,7 @@ import { GREATEST_PRESSURE, reactionCheck, withReactions } from "../parts/by-sta
 import { dig } from "../parts/dig.ts"
 import { fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
+import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
@@ -112,6 +113,7 @@ export const groundLevelDeck: Definition = {
     haulage,
     deckBuildUp,
     heights,
+    footings,
     setOutOf({
       noun: "beam",
       nouns: "beams",
