@@ -77,10 +77,10 @@ function planText(one: Case, plan: Plan): string[] {
     case "buy":
       return heading(
         "Buy",
-        plan.packs.map(({ line, supplier, packSize, packs }) => [
+        plan.packs.map(({ line, supplier, packSize, packs, offer }) => [
           line,
           `${packs} × ${packSize === 1 ? "one" : `pack of ${packSize}`}`,
-          `from ${supplier}`,
+          `from ${supplier}${offer === undefined ? "" : `, offers[${offer}]`}`,
         ]),
       )
   }

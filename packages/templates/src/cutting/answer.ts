@@ -50,6 +50,8 @@ export interface BuyPlan {
     readonly supplier: string
     readonly packSize: number
     readonly packs: number
+    /** The offer's place in the case, from 0, where another offer is alike in line, supplier and pack. */
+    readonly offer?: number
   }[]
 }
 

@@ -47,9 +47,12 @@ export function totalPaid(one: Buying, packs: readonly number[]): number | undef
 }
 
 function found(one: Buying, packs: readonly number[]): Found {
+  const kinds = one.offers.map(({ line, supplier, packSize }) => JSON.stringify([line, supplier, packSize]))
   const listed = one.offers.flatMap(({ line, supplier, packSize }, index) => {
     const count = packs[index] ?? 0
-    return count === 0 ? [] : [{ line, supplier, packSize, packs: count }]
+    if (count === 0) return []
+    const isAlone = kinds.indexOf(kinds[index] ?? "") === kinds.lastIndexOf(kinds[index] ?? "")
+    return [{ line, supplier, packSize, packs: count, ...(isAlone ? {} : { offer: index }) }]
   })
   return { plan: { kind: "buy", packs: listed }, objective: totalPaid(one, packs) ?? 0 }
 }

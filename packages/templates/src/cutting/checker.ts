@@ -218,15 +218,16 @@ function checkSheet(
 function checkBuying(one: Buying, { packs }: BuyPlan): Checked {
   const broken: string[] = []
   const counts = one.offers.map(() => 0)
-  for (const { line, supplier, packSize, packs: count } of packs) {
+  for (const { line, supplier, packSize, packs: count, offer: place } of packs) {
     if (!Number.isInteger(count) || count < 1) broken.push(`${count} packs of ${line}`)
-    // Offers that are alike in line, supplier and pack are told apart by their order.
+    // Of offers that are alike and not told apart, the first that is not taken yet.
     const at = one.offers.findIndex(
       (offer, index) =>
         offer.line === line &&
         offer.supplier === supplier &&
         offer.packSize === packSize &&
-        counts[index] === 0,
+        counts[index] === 0 &&
+        index === (place ?? index),
     )
     if (at < 0) broken.push(`${supplier} does not offer ${line} in packs of ${packSize}`)
     else counts[at] = count
