@@ -26,6 +26,7 @@ function browser(workbooks = new Map<string, unknown>()) {
       now: () => new Date(Date.UTC(2024, 4, 6, 7, minute++)),
       clock: time.clock,
       languages: ["de-AT"],
+      reload: () => {},
       newId: () => `id-${++ids}`,
       tabs: (onWord) => {
         hear.push(onWord)
