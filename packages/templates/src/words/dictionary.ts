@@ -46,7 +46,7 @@ export function dictionaryOf(vocabulary: Vocabulary, number: (text: string) => s
     if (same.has(english)) return english
     if (NUMERIC.test(english)) return number(english)
     if (remembered.has(english)) return remembered.get(english)
-    const found = byPattern(english) ?? inParts(english)
+    const found = byPattern(english) ?? inParts(english) ?? bySentence(english)
     if (remembered.size >= MOST_REMEMBERED) remembered.clear()
     remembered.set(english, found)
     return found
@@ -74,6 +74,14 @@ export function dictionaryOf(vocabulary: Vocabulary, number: (text: string) => s
       if (found.every((part) => part !== undefined)) return found.join(joined)
     }
     return undefined
+  }
+
+  /** Sentences that were put one behind another. */
+  function bySentence(english: string): string | undefined {
+    const sentences = english.split(/(?<=\.) (?=\p{Lu})/u)
+    if (sentences.length < 2) return undefined
+    const found = sentences.map(find)
+    return found.every((sentence) => sentence !== undefined) ? found.join(" ") : undefined
   }
 
   let typed: ReadonlyMap<string, string> | undefined

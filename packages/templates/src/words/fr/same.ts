@@ -1,2 +1,25 @@
-/** What reads alike in both languages: places, grades, and names of tests and rules. */
-export const same: readonly string[] = ["Ontario", "Connecticut", "OSB", "IRC", "S-P-F", "D Fir-L"]
+/** What reads alike in both languages: places, grades, use classes and names of figures. */
+export const same: readonly string[] = [
+  "Ontario",
+  "Connecticut",
+  "OSB",
+  "IRC",
+  "ASCE 7-16",
+  "S-P-F",
+  "D Fir-L",
+  "Select Structural",
+  "No.1",
+  "No.2",
+  "No.1/No.2",
+  "No.1 open grain",
+  "No.2 open grain",
+  "No. 8",
+  "No. 10",
+  "UC3A",
+  "UC3B",
+  "UC4A",
+  "UC4B",
+  "yd3",
+  "ft2",
+  "m3",
+]
