@@ -10,7 +10,7 @@ export const patterns: Texts = {
   "own {1}": "à vous, {1}",
   "{1} (a-{2})": "{1} (a-{2})",
   "{1} (b-{2})": "{1} (b-{2})",
-  "a {1} of {2}": "un {1} de {2}",
+  "{1} oc": "{1} po c/c",
 
   // Strength and fixings
   "{1}: {2} takes {3} % of what is accepted": "{1} : {2}, {3} % de ce qui est accepté",

@@ -22,4 +22,6 @@ export const same: readonly string[] = [
   "yd3",
   "ft2",
   "m3",
+  "AWPA M4",
+  "page 6-3",
 ]
