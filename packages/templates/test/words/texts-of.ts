@@ -1,8 +1,16 @@
 import { type Definition, openBook } from "@pegbook/engine"
 import { translateDefinition } from "../../src/words/translate-definition.ts"
 
+const found = new Map<Definition, ReadonlyMap<string, readonly string[]>>()
+
 /** The texts of a definition and of its default workbook, each under the part of the template that it is first met in. */
 export function textsOf(definition: Definition): ReadonlyMap<string, readonly string[]> {
+  const texts = found.get(definition) ?? collect(definition)
+  found.set(definition, texts)
+  return texts
+}
+
+function collect(definition: Definition): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, Set<string>>()
   const into = (part: string) => (text: string | undefined) => {
     if (text === undefined || text === "") return text ?? ""
