@@ -766,8 +766,8 @@ export const en = {
     tick: (thing: string) => `Bought: ${thing}`,
     more: (price: string, thing: string) => `${price}: more on ${thing}`,
     unpriced: "no price",
-    short: (amount: string) => `Still short: ${amount}`,
-    back: (amount: string) => `May go back: ${amount}`,
+    short: (amount: string, unit: string) => `Still short: ${amount} ${unit}`,
+    back: (amount: string, unit: string) => `May go back: ${amount} ${unit}`,
     facts: {
       supplier: "From",
       price: "Price",

@@ -11,6 +11,11 @@ function many(count: number, one: string, several: string): string {
   return `${number(count)} ${Math.abs(count) < 2 ? one : several}`
 }
 
+/** An amount with its unit; what is counted one by one needs none. */
+function counted(amount: string, unit: string): string {
+  return unit === "chacun" ? amount : `${amount} ${unit}`
+}
+
 /** "a, b et c". */
 function listed(names: readonly string[]): string {
   const last = names.at(-1) ?? ""
@@ -777,8 +782,8 @@ const words: InterfaceWords = {
     tick: (thing) => `Acheté : ${thing}`,
     more: (price, thing) => `${price} : détails sur ${thing}`,
     unpriced: "sans prix",
-    short: (amount) => `Il manque encore : ${amount}`,
-    back: (amount) => `Peut être retourné : ${amount}`,
+    short: (amount, unit) => `Il manque encore : ${counted(amount, unit)}`,
+    back: (amount, unit) => `Peut être retourné : ${counted(amount, unit)}`,
     facts: {
       supplier: "Chez",
       price: "Prix",

@@ -17,7 +17,7 @@ export const patterns: Texts = {
   "{1}: outside the tables: no published row for this species, grade and size, or nothing holds it up":
     "{1} : hors des tableaux : aucune ligne publiée pour cette essence, qualité et grosseur, ou rien ne la soutient",
   "{1}: {2} are needed, {3} are there": "{1} : il en faut {2}, il y en a {3}",
-  "{1} or better for the {2}: {3}": "{1} ou mieux pour {2} : {3}",
+  "{1} or better for the {2}: {3}": "{1} ou mieux ({2}) : {3}",
   "{1} | Select Structural | {2}": "{1} | Select Structural | {2}",
 
   // How good a plan is

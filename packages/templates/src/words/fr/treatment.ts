@@ -78,7 +78,7 @@ export const treatment: Texts = {
   "Every cut exposes untreated wood: brush the cut end with an end-cut preservative before it is laid.":
     "Chaque coupe expose du bois non traité : badigeonnez le bout coupé d'un préservatif avant de le poser.",
   "Buy the {ground_contact_member} tagged for ground contact, UC4A or better, or raise them to {ground_contact_clearance} above the ground.":
-    "Achetez {ground_contact_member} marqués pour le contact avec le sol, UC4A ou mieux, ou montez-les à {ground_contact_clearance} au-dessus du sol.",
+    "À acheter marqué pour le contact avec le sol, UC4A ou mieux : {ground_contact_member} ; ou à monter à {ground_contact_clearance} au-dessus du sol.",
   "First timber with too weak a class": "Premier bois de classe trop faible",
   "Change this one first.": "Changez celui-là d'abord.",
   "Every timber in the class that it needs": "Chaque bois dans la classe qu'il lui faut",

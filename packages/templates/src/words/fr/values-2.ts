@@ -20,8 +20,8 @@ export const values2: Texts = {
   "in contact with the ground, or as good as": "en contact avec le sol, ou tout comme",
   "in contact with the ground, hard use or hard to replace":
     "en contact avec le sol, usage dur ou difficile à remplacer",
-  "joists and blocking": "les solives et entretoises",
-  rims: "les solives de rive",
+  "joists and blocking": "solives et entretoises",
+  rims: "solives de rive",
   "too near the ground": "trop près du sol",
   "hard to replace": "difficile à remplacer",
   "above the ground and in the air": "au-dessus du sol et à l'air",
@@ -148,9 +148,9 @@ export const values2: Texts = {
   "cleats at a joint of a stringer, should its sleeper sink":
     "éclisses à un joint de longeron, si sa traverse s'enfonce",
   screw: "vis simple",
-  "stringers and cleats": "les longerons et éclisses",
-  "ramps and steps, their timbers": "le bois des rampes et marches",
-  kerbs: "les chasse-roues",
+  "stringers and cleats": "longerons et éclisses",
+  "ramps and steps, their timbers": "bois des rampes et marches",
+  kerbs: "chasse-roues",
   "board on a stringer": "planche sur un longeron",
   "board on a ramp stringer": "planche sur un longeron de rampe",
   "tread board on a carriage": "planche de giron sur un limon",

@@ -204,8 +204,8 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
       <Show when={finding() === "not enough" || finding() === "more than is needed"}>
         <p class="buy-state">
           {finding() === "not enough"
-            ? spoken.buyList.short(amountOf(props.state?.short, props.state?.unit))
-            : spoken.buyList.back(amountOf(props.state?.returns, props.state?.unit))}
+            ? spoken.buyList.short(shownAs(props.state?.short ?? "", "ratio"), words(props.state?.unit))
+            : spoken.buyList.back(shownAs(props.state?.returns ?? "", "ratio"), words(props.state?.unit))}
         </p>
       </Show>
       <Show when={isPriced() && props.row.finding !== "in order"}>

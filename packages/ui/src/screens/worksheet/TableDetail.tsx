@@ -149,6 +149,9 @@ function ReadTable(props: { readonly name: string }) {
           onClick={() => walk.openColumn(cell.table, bare(), cell.row)}
         >
           <span data-value={text()}>{text()}</span>
+          <Show when={text() === ""}>
+            <span class="hidden-text">{spoken.row.blank}</span>
+          </Show>
           <Show when={over()}>
             {(typed) => (
               <>
