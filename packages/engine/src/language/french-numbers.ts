@@ -92,6 +92,8 @@ function translator(pairs: readonly (readonly [from: string, to: string])[]): (t
 export function frenchNumber(text: string, measure?: MeasureId): string {
   const number = TO_FRENCH(text)
     .replace(/(?<=\d),(?=\d{3}(?!\d))/g, THIN)
+    // What is kept has no marks; numbers of four digits need none.
+    .replace(/(?<![\d.,\p{L}])\d{5,}/gu, (digits) => digits.replace(/\B(?=(\d{3})+$)/g, THIN))
     .replace(/(?<=\d)\.(?=\d)/g, ",")
     .replace(/(?<=\d) (?=[\p{L}%°$µ])/gu, HARD)
   if (measure === "money" && /\d$/.test(number)) return `${number}${HARD}$`

@@ -21,6 +21,8 @@ describe("as it is written in Canada", () => {
     ["12.50 per sq ft", "money_per_area", "12,50\u00a0$/pi²"],
     ["10' 6 1/2\"", "length", "10' 6 1/2\""],
     ["40 F deg", "temperature_difference", "40\u00a0°F"],
+    ["12345.50", "money", "12\u202f345,50\u00a0$"],
+    ["2438 mm", "length", "2438\u00a0mm"],
     ["-0.5 %", "share", "-0,5\u00a0%"],
   ] as const)("%s", (printed, measure, french) => {
     expect(frenchNumber(printed, measure)).toBe(french)

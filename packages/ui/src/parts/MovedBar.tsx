@@ -53,7 +53,8 @@ export function MovedBar() {
               {" "}
               <span class="moved-at">{spoken.moved.at(here().number, lines().length)}</span>
               <span class="moved-where">
-                : {here().line.label}, {here().line.cells[0]?.now}
+                {spoken.colon}
+                {here().line.label}, {here().line.cells[0]?.now}
               </span>
             </>
           )}

@@ -101,6 +101,8 @@ const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "Feet and inches", m
 export const en = {
   many,
   product: "Pegbook",
+  /** Between what something is called and what it is. */
+  colon: ": ",
 
   screens: {
     label: "Screens",

@@ -117,17 +117,18 @@ const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "Pieds et pouces", m
 const words: InterfaceWords = {
   many,
   product: "Pegbook",
+  colon: " : ",
 
   screens: {
     label: "Écrans",
     start: "Accueil",
-    worksheet: "Feuille de calcul",
+    worksheet: "Feuille",
     drawings: "Dessins",
-    "cut-list": "Liste de coupe",
-    "buy-list": "Liste d'achats",
+    "cut-list": "Coupe",
+    "buy-list": "Achats",
     "set-out": "Implantation",
     steps: "Étapes",
-    "build-book": "Cahier de chantier",
+    "build-book": "Cahier",
     compare: "Comparer",
     explore: "Explorer",
     changes: "Changements",

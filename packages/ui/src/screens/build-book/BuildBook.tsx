@@ -227,7 +227,9 @@ function Steps() {
                 <Show when={sheet.progress()[stage.id]?.note}>
                   {(note) => (
                     <p class="book-note">
-                      {spoken.steps.note}: {note()}
+                      {spoken.steps.note}
+                      {spoken.colon}
+                      {note()}
                     </p>
                   )}
                 </Show>

@@ -92,7 +92,9 @@ function Next() {
                 <Index each={short()}>
                   {(row) => (
                     <li>
-                      {name(row())}: <strong>{amountOf(row().short, row().unit)}</strong>
+                      {name(row())}
+                      {spoken.colon}
+                      <strong>{amountOf(row().short, row().unit)}</strong>
                     </li>
                   )}
                 </Index>
@@ -238,7 +240,7 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
                   <div>
                     <span class="block-caption">{spoken.buyList.notes[column]}</span>
                     <Field
-                      label={`${spoken.buyList.notes[column]}: ${name(props.row)}`}
+                      label={`${spoken.buyList.notes[column]}${spoken.colon}${name(props.row)}`}
                       text={shownAs(kept()[column] ?? "", "ratio")}
                       measure="ratio"
                       commit={(text) =>
@@ -379,7 +381,9 @@ function Gone() {
           <Index each={gone()}>
             {(row) => (
               <li>
-                {name(row())}: {amountOf(row().got, row().unit)}
+                {name(row())}
+                {spoken.colon}
+                {amountOf(row().got, row().unit)}
               </li>
             )}
           </Index>

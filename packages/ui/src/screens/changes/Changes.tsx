@@ -54,9 +54,13 @@ function Typed(props: { readonly name: string }) {
         </EntryLink>
       </p>
       <p>
-        {spoken.over.yours}: <strong>{shownAs(over()?.typed ?? "", view().measure)}</strong>{" "}
+        {spoken.over.yours}
+        {spoken.colon}
+        <strong>{shownAs(over()?.typed ?? "", view().measure)}</strong>{" "}
         <span class="quiet">
-          {view().kind === "formula" ? spoken.over.originalNow : spoken.over.original}: {original()}
+          {view().kind === "formula" ? spoken.over.originalNow : spoken.over.original}
+          {spoken.colon}
+          {original()}
         </span>
       </p>
       <button type="button" class="small" onClick={restore}>

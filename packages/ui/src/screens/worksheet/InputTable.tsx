@@ -154,7 +154,9 @@ export function InputTable(props: { readonly name: string }) {
             return (
               <p class="field-problem">
                 <strong>
-                  {spoken.table.rowHead} {refused().place + 1}: {words().says}
+                  {spoken.table.rowHead} {refused().place + 1}
+                  {spoken.colon}
+                  {words().says}
                 </strong>{" "}
                 {words().next} {spoken.table.rowsInForce}
               </p>

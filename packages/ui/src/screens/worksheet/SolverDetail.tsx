@@ -20,7 +20,9 @@ export function SolverDetail(props: {
             <>
               <dt>{spoken.detail.objective}</dt>
               <dd>
-                {objective().says}: <strong>{props.reached?.objective.text}</strong>
+                {objective().says}
+                {spoken.colon}
+                <strong>{props.reached?.objective.text}</strong>
               </dd>
             </>
           )}

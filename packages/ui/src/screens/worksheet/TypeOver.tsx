@@ -30,7 +30,8 @@ export function TypeOver(props: {
       />
       <Show when={props.over}>
         <p class="over-original">
-          <span class="tag tag-own">{spoken.row.overridden}</span> {props.title}:{" "}
+          <span class="tag tag-own">{spoken.row.overridden}</span> {props.title}
+          {spoken.colon}
           <strong>{original()}</strong>{" "}
           <button type="button" class="plain" onClick={() => sheet.restore(props.name)}>
             {spoken.over.putBack(original())}
