@@ -21,6 +21,8 @@ export interface Opening {
   /** Where it is served, if not where all journeys go. */
   readonly address?: string
   readonly dark?: boolean
+  /** What the browser says that its reader reads. Default: the browser's own. */
+  readonly locale?: string
 }
 
 /**
@@ -28,13 +30,14 @@ export interface Opening {
  * if the page complained on the console or asked any other address for anything.
  */
 export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
-  const { width = 1280, height = 900, before, address = inject("address"), dark = false } = opening
+  const { width = 1280, height = 900, before, address = inject("address"), dark = false, locale } = opening
   const profile = mkdtempSync(join(tmpdir(), "pegbook-profile-"))
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: inject("chromium"),
     args: [...LAUNCH_ARGS],
     viewport: { width, height },
     colorScheme: dark ? "dark" : "light",
+    ...(locale === undefined ? {} : { locale }),
   })
   const complaints = listen(context, address)
   onTestFinished(async () => {

@@ -123,8 +123,19 @@ export { parseFormula } from "./formula/parse.ts"
 export { buildDecimalGraph } from "./graph/decimal-graph.ts"
 export type { Graph, GraphBuilder } from "./graph/graph.ts"
 export { buildHyperFormulaGraph } from "./graph/hyperformula-graph.ts"
+// The language that people read and type
+export {
+  inLanguage,
+  keptAs,
+  languageInForce,
+  shownAs,
+  useLanguage,
+} from "./language/in-force.ts"
+export type { Dictionary, Language, LanguageId } from "./language/language.ts"
+export { loadLanguage } from "./language/load-language.ts"
+
 // Problems
-export { inWords } from "./problems/in-words.en.ts"
+export { inWords } from "./problems/in-words.ts"
 export type { Place, Problem, ProblemCode } from "./problems/problem.ts"
 export { type Scales, USUAL_SCALES } from "./quantity/scales.ts"
 

@@ -7,6 +7,11 @@ import { groundLevelDeck } from "./ground-level-deck/template.ts"
 import { joistSpan } from "./joist-span/template.ts"
 import { panelSpan } from "./panel-span/template.ts"
 import { shedBase } from "./shed-base/template.ts"
+import { spokenTemplate } from "./words/speak.ts"
+
+export { speak } from "./words/speak.ts"
+export { translateDefinition } from "./words/translate-definition.ts"
+export { typeset } from "./words/typeset.ts"
 
 /** Every template of a whole job, in the order in which they are offered. */
 export const TEMPLATES: readonly Definition[] = [
@@ -20,12 +25,18 @@ export const TEMPLATES: readonly Definition[] = [
 /** Small templates for a person who wants one answer, not a whole job. */
 export const QUICK_TEMPLATES: readonly Definition[] = [joistSpan, beamSpan, panelSpan]
 
-/** A template of either list by its id. */
+/** The templates of whole jobs, in the language in force. */
+export function templates(): readonly Definition[] {
+  return TEMPLATES.map(spokenTemplate)
+}
+
+/** A template of either list by its id, in the language in force. */
 export function template(id: string): Definition | undefined {
-  return [...TEMPLATES, ...QUICK_TEMPLATES].find((one) => one.id === id)
+  const found = [...TEMPLATES, ...QUICK_TEMPLATES].find((one) => one.id === id)
+  return found === undefined ? undefined : spokenTemplate(found)
 }
 
 /** The workbook that a newcomer sees first. */
 export function demo(): Definition {
-  return gameTablePlatform
+  return spokenTemplate(gameTablePlatform)
 }

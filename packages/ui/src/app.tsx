@@ -20,7 +20,7 @@ import { Start } from "./screens/start/Start.tsx"
 import { SectionsButton } from "./screens/worksheet/SectionsButton.tsx"
 import { Worksheet } from "./screens/worksheet/Worksheet.tsx"
 import { windowClock } from "./storage/keeper.ts"
-import { en } from "./text/en.ts"
+import { spoken } from "./text/spoken.ts"
 
 /** Screens beside the worksheet, each fetched when first asked for. */
 const FETCHED = {
@@ -49,7 +49,7 @@ export function App(props: { readonly session: Session }) {
     else document.documentElement.dataset.look = look
   })
   createEffect(() => {
-    document.title = `${session.title()} · ${en.product}`
+    document.title = `${session.title()} · ${spoken.product}`
   })
   // After the rows are made: effects come last.
   createEffect(
@@ -86,12 +86,12 @@ function Page() {
   return (
     <>
       <button type="button" class="skip small" onClick={() => document.getElementById("main")?.focus()}>
-        {en.skip}
+        {spoken.skip}
       </button>
       <div class="bar">
         <header class="top">
-          <p class="product">{en.product}</p>
-          <nav class="screens" aria-label={en.screens.label}>
+          <p class="product">{spoken.product}</p>
+          <nav class="screens" aria-label={spoken.screens.label}>
             <For each={SCREENS}>{(screen) => <ScreenLink screen={screen} />}</For>
           </nav>
         </header>
@@ -143,7 +143,7 @@ function Page() {
 function Opening() {
   return (
     <p class="quiet" role="status">
-      {en.opening}
+      {spoken.opening}
     </p>
   )
 }
@@ -164,7 +164,7 @@ function ScreenLink(props: { readonly screen: Screen }) {
         walk.show(props.screen)
       }}
     >
-      {en.screens[props.screen]}
+      {spoken.screens[props.screen]}
     </a>
   )
 }

@@ -1,16 +1,26 @@
+import { languageInForce } from "@pegbook/engine"
+import { speak } from "@pegbook/templates"
 import { render } from "solid-js/web"
 import { App } from "./app.tsx"
 import { aroundPage } from "./bridge/around.ts"
 import { openSession } from "./bridge/session.ts"
 import { keepForOffline } from "./offline/newer-version.ts"
 import { indexedDbStores } from "./storage/indexed-db.ts"
+import { proposedLanguage, readPreferences } from "./storage/preferences.ts"
+import { KEYS } from "./storage/store.ts"
 import "./styles/index.css"
-import { en } from "./text/en.ts"
+import { chooseWords, spoken } from "./text/spoken.ts"
 
 const root = document.querySelector("#app")
 if (root === null) throw new Error("the page has no #app")
 
-const { session } = await openSession(indexedDbStores(), aroundPage())
+const stores = indexedDbStores()
+const around = aroundPage()
+const kept = readPreferences(await stores.records.get(KEYS.preferences).catch(() => undefined))
+const language = kept.language ?? proposedLanguage(around.languages)
+await Promise.all([speak(language), chooseWords(language)])
+document.documentElement.lang = languageInForce().tag
+const { session } = await openSession(stores, around)
 addEventListener("pagehide", session.flush)
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "hidden") session.flush()
@@ -19,11 +29,13 @@ if (import.meta.env.PROD) void keepForOffline(offerNewer)
 render(() => <App session={session} />, root)
 
 function offerNewer(takeOver: () => void): void {
-  session.offer(en.updates.waiting, [{ text: en.updates.reload, act: () => void saveFirst(takeOver) }])
+  session.offer(spoken.updates.waiting, [
+    { text: spoken.updates.reload, act: () => void saveFirst(takeOver) },
+  ])
 }
 
 /** A reload throws away what could not be saved, so it is not done then. */
 async function saveFirst(takeOver: () => void): Promise<void> {
   if (await session.saveAll()) takeOver()
-  else session.offer(en.updates.notSaved, [])
+  else session.offer(spoken.updates.notSaved, [])
 }

@@ -1,4 +1,5 @@
 import type { GraphValue } from "../graph/graph.ts"
+import { languageInForce } from "../language/in-force.ts"
 import { Decimal } from "../quantity/decimal.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
@@ -73,7 +74,8 @@ function differenceOf(
   // Two points on a temperature scale differ by a difference of temperature, which is printed otherwise.
   const ofDifference = measure(id).dimension?.point ? "temperature_difference" : id
   const by = holding.toQuantity(new Decimal(b).minus(a).toNumber(), ofDifference)
-  return { ...difference, by: printQuantity(by, ofDifference, system, { signed: true }) }
+  const printed = printQuantity(by, ofDifference, system, { signed: true })
+  return { ...difference, by: languageInForce().number(printed, ofDifference) }
 }
 
 /** A list reads as its values with commas between them. */
@@ -85,6 +87,6 @@ export function listReading(
 ): Reading | null {
   const readings = values.map((value) => holding.reading(value, item.entry.measure, system))
   if (readings.length === 0) return null
-  const text = readings.map((reading) => reading?.text ?? "—").join(", ")
+  const text = readings.map((reading) => reading?.text ?? "—").join(languageInForce().phrases.listed)
   return { value: text, unit: "", text }
 }

@@ -2,6 +2,7 @@ import type { CheckEntry, EntryKind } from "../definition/entry.ts"
 import type { SolverReport } from "../definition/solver.ts"
 import { printWithValues } from "../formula/print.ts"
 import type { GraphValue } from "../graph/graph.ts"
+import { inLanguage, languageInForce } from "../language/in-force.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
 import { printQuantity } from "../units/print-value.ts"
@@ -157,10 +158,11 @@ export class Viewer {
     const measureId = this.#measureOf(name)
     const text = (value: GraphValue): string =>
       this.#holding.reading(value, measureId, this.#system)?.text ?? "—"
-    if (values.length === 0) return "no rows"
+    const { phrases } = languageInForce()
+    if (values.length === 0) return phrases.noRows
     if (values.length <= MOST_WRITTEN_OUT) return values.map(text).join("; ")
     const first = values.slice(0, MOST_WRITTEN_OUT / 2).map(text)
-    return `${first.join("; ")}; … ${values.length} values`
+    return `${first.join("; ")}; … ${phrases.values(values.length)}`
   }
 
   #measureOf(id: string): MeasureId {
@@ -233,12 +235,16 @@ export class Viewer {
 
   #accepts(entry: Parameters<typeof limits>[0]): string | undefined {
     const { least, most } = limits(entry, this.#system)
+    const language = languageInForce()
+    const { phrases } = language
     const print = (quantity: typeof least): string =>
-      quantity === undefined ? "" : printQuantity(quantity, entry.measure, this.#system)
-    if (least !== undefined && most !== undefined) return `${print(least)} to ${print(most)}`
-    if (least !== undefined) return `${print(least)} or more`
-    if (most !== undefined) return `${print(most)} or less`
-    return entry.choices === undefined ? `${measure(entry.measure).says}` : undefined
+      quantity === undefined
+        ? ""
+        : language.number(printQuantity(quantity, entry.measure, this.#system), entry.measure)
+    if (least !== undefined && most !== undefined) return phrases.between(print(least), print(most))
+    if (least !== undefined) return phrases.orMore(print(least))
+    if (most !== undefined) return phrases.orLess(print(most))
+    return entry.choices === undefined ? phrases.measure(entry.measure) : undefined
   }
 
   #viewCheck(name: string, item: ValueItem, entry: CheckEntry): EntryView {
@@ -269,7 +275,7 @@ export class Viewer {
       changed: this.#cellsOver(name).size > 0,
       reading: countReading(this.#calculation.rows(name)),
       ...(rows.kind === "formula" ? { formula: rows.formula } : {}),
-      ...(report === undefined ? {} : { report }),
+      ...(report === undefined ? {} : { report: reportInLanguage(report) }),
       ...(reached === undefined ? {} : { reached }),
     }
   }
@@ -339,6 +345,17 @@ export class Viewer {
   }
 }
 
+function reportInLanguage(report: SolverReport): SolverReport {
+  const { method, objective, unmet, advice } = report
+  return {
+    ...report,
+    method: inLanguage(method),
+    unmet: unmet.map(inLanguage),
+    ...(objective === undefined ? {} : { objective: { ...objective, says: inLanguage(objective.says) } }),
+    ...(advice === undefined ? {} : { advice: advice.map(inLanguage) }),
+  }
+}
+
 function countReading(rows: number): Reading {
-  return { value: rows, unit: measure("count").si, text: rows === 1 ? "1 row" : `${rows} rows` }
+  return { value: rows, unit: measure("count").si, text: languageInForce().phrases.rows(rows) }
 }

@@ -1,4 +1,5 @@
 import type { GraphValue } from "../graph/graph.ts"
+import { inLanguage, languageInForce } from "../language/in-force.ts"
 import { Decimal } from "../quantity/decimal.ts"
 import { type Dimension, dimension, sameDimension } from "../quantity/dimension.ts"
 import type { Quantity } from "../quantity/quantity.ts"
@@ -77,9 +78,9 @@ export class Holding {
       case "object":
         return null
       case "string":
-        return { value, unit: "", text: value }
+        return { value, unit: "", text: inLanguage(value) }
       case "boolean":
-        return { value, unit: "", text: value ? "yes" : "no" }
+        return { value, unit: "", text: languageInForce().phrases[value ? "yes" : "no"] }
       case "number":
         return this.#numberReading(value, id, system)
     }
@@ -94,7 +95,7 @@ export class Holding {
       reading = {
         value: quantity.si.toNumber(),
         unit: measure(id).si,
-        text: printQuantity(quantity, id, system),
+        text: languageInForce().number(printQuantity(quantity, id, system), id),
       }
       if (this.#readings.size >= MOST_REMEMBERED) this.#readings.clear()
       this.#readings.set(key, reading)

@@ -1,6 +1,10 @@
+import { languageInForce } from "../language/in-force.ts"
 import type { ScenarioDocument } from "./document.ts"
 import type { TypedRow } from "./typed.ts"
 import type { ScenarioView } from "./views.ts"
+
+/** Kept in English in every workbook. */
+export const FIRST_TITLE = "First plan"
 
 /** One set of choices: what was typed, by name. A copy of it is another answer to "what if". */
 export interface Scenario {
@@ -44,5 +48,6 @@ export function toScenarioDocument(scenario: Scenario): ScenarioDocument {
 }
 
 export function viewScenario({ id, title, sealed }: Scenario): ScenarioView {
-  return { id, title, ...(sealed ? { sealed } : {}) }
+  const shown = title === FIRST_TITLE ? languageInForce().phrases.firstPlan : title
+  return { id, title: shown, ...(sealed ? { sealed } : {}) }
 }

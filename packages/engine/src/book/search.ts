@@ -18,9 +18,12 @@ export function searchNames(items: Outline, words: string): readonly string[] {
   return ranked.sort((a, b) => a.rank - b.rank).map(({ name }) => name)
 }
 
+/** Without capitals and accents, which people leave out when they are in a hurry. */
 function plain(text: string): string {
   return text
     .toLowerCase()
+    .normalize("NFD")
+    .replace(/\p{M}+/gu, "")
     .replace(/[^\p{L}\p{N}]+/gu, " ")
     .trim()
 }

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../units/measure.ts"
 import type { BookDocument } from "./document.ts"
 import type { OwnEntry } from "./own-entry.ts"
-import { fromScenarioDocument, type Scenario } from "./scenario.ts"
+import { FIRST_TITLE, fromScenarioDocument, type Scenario } from "./scenario.ts"
 
 /** All that a person can change in a workbook. Never altered: each change makes the next one. */
 export interface State {
@@ -17,7 +17,7 @@ export interface State {
 export function newState(system: UnitSystem): State {
   const first: Scenario = {
     id: "copy-1",
-    title: "First plan",
+    title: FIRST_TITLE,
     typed: new Map(),
     tables: new Map(),
     sealed: false,

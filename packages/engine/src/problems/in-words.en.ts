@@ -1,4 +1,5 @@
 import type { ValueType } from "../formula/value-type.ts"
+import type { Words } from "../language/language.ts"
 import {
   BASE_DIMENSIONS,
   type BaseDimension,
@@ -9,12 +10,6 @@ import {
 import type { UnitSystem } from "../units/measure.ts"
 import { MEASURES } from "../units/measures.ts"
 import type { Place, Problem } from "./problem.ts"
-
-/** A problem for a reader: what is wrong, where, with which value; and what is accepted and what to do. */
-export interface Words {
-  readonly says: string
-  readonly next: string
-}
 
 /** The sentences for a problem. `system`: the units shown, for examples. */
 export function inWords(problem: Problem, system: UnitSystem): Words {

@@ -11,7 +11,7 @@ export interface Place {
 }
 
 /**
- * Everything that can be wrong, as data. `in-words.en.ts` is the only place with sentences for them.
+ * Everything that can be wrong, as data. `in-words.en.ts`, and its siblings in other languages, alone have sentences for them.
  * Bad input never throws; a programmer's misuse does.
  */
 export type Problem =

@@ -9,6 +9,8 @@ export interface Around {
   readonly languages: readonly string[]
   /** An id that no workbook has. */
   readonly newId: () => string
+  /** Loads the page anew, with everything that was kept. */
+  readonly reload: () => void
   readonly tabs: (onWord: (word: Word) => void) => OtherTabs
 }
 
@@ -22,6 +24,7 @@ export function aroundPage(): Around {
       [...crypto.getRandomValues(new Uint8Array(10))]
         .map((byte) => byte.toString(16).padStart(2, "0"))
         .join(""),
+    reload: () => location.reload(),
     tabs: otherTabs,
   }
 }

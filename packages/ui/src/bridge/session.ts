@@ -1,4 +1,11 @@
-import { type BookDocument, type Definition, inWords, type Problem, type UnitSystem } from "@pegbook/engine"
+import {
+  type BookDocument,
+  type Definition,
+  inWords,
+  type LanguageId,
+  type Problem,
+  type UnitSystem,
+} from "@pegbook/engine"
 import { demo, TEMPLATES, template } from "@pegbook/templates"
 import { type Accessor, batch, createSignal } from "solid-js"
 import { createKeeper, type Keeper, type KeptState } from "../storage/keeper.ts"
@@ -7,9 +14,9 @@ import { type Preferences, proposedUnits, readPreferences } from "../storage/pre
 import { createShelf } from "../storage/shelf.ts"
 import { KEYS, refusalOf, type Stores } from "../storage/store.ts"
 import { type ChosenFile, readWorkbookFile, workbookFile } from "../storage/workbook-file.ts"
-import { en } from "../text/en.ts"
 import { fileWords } from "../text/file-words.ts"
 import { refusalWords } from "../text/refusal-words.ts"
+import { spoken } from "../text/spoken.ts"
 import type { Around } from "./around.ts"
 import { mirror, type Sheet } from "./sheet.ts"
 
@@ -57,6 +64,8 @@ export interface Session {
   prefer(change: Partial<Preferences>): void
   /** In which units a new workbook starts: as was chosen, or as the browser's language proposes. */
   readonly unitSystem: Accessor<UnitSystem>
+  /** Saves everything and loads the page anew in another language; says so, and stays, where not all could be saved. */
+  speakIn(language: LanguageId): Promise<void>
   /** Saves what is not saved yet, for a page that goes away: at once, as far as the browser can. */
   flush(): void
   /** Saves what is not saved yet; whether all of it is. */
@@ -64,7 +73,7 @@ export interface Session {
 }
 
 /** The section of the user's own entries. */
-const OWN = { title: en.own.title, says: en.own.says }
+const ownHeading = () => ({ title: spoken.own.title, says: spoken.own.says })
 
 const NOTHING_KEPT: KeptState = { kind: "nothing" }
 
@@ -96,7 +105,7 @@ export async function openSession(
   const tabs = around.tabs((word) => {
     if ("saved" in word && word.saved === current()) fallBehind()
     else if ("removed" in word && word.removed === current())
-      setNotice({ text: en.kept.removedElsewhere, stays: true })
+      setNotice({ text: spoken.kept.removedElsewhere, stays: true })
     else void refresh()
   })
 
@@ -106,7 +115,7 @@ export async function openSession(
   const titleOf = (workbook: Shelved): string =>
     workbook.title ??
     ("document" in workbook ? template(workbook.document.template)?.title : undefined) ??
-    en.workbooks.untitled
+    spoken.workbooks.untitled
 
   /** The open workbook counts as unsaved: what is on the screen is what is held. */
   async function refresh(): Promise<void> {
@@ -126,11 +135,11 @@ export async function openSession(
   function fallBehind(): void {
     behind.add(current())
     setNotice({
-      text: en.kept.elsewhere,
+      text: spoken.kept.elsewhere,
       stays: true,
       choices: [
-        { text: en.kept.takeOther, act: () => void inTurn(takeOther) },
-        { text: en.kept.keepCopy, act: () => void inTurn(async () => keepCopy()) },
+        { text: spoken.kept.takeOther, act: () => void inTurn(takeOther) },
+        { text: spoken.kept.keepCopy, act: () => void inTurn(async () => keepCopy()) },
       ],
     })
   }
@@ -157,7 +166,7 @@ export async function openSession(
     if (found === undefined || !("document" in found)) {
       behind.delete(id)
       shelf.hold(id, { title, changed: around.now().toISOString(), document: mine })
-      setNotice({ text: en.kept.removedElsewhere, stays: true })
+      setNotice({ text: spoken.kept.removedElsewhere, stays: true })
       return
     }
     letGo(id)
@@ -165,7 +174,7 @@ export async function openSession(
     await openKept(id, found.document)
     if (!hadTyped) return
     setNotice({
-      text: en.kept.tookOther,
+      text: spoken.kept.tookOther,
       undo: () =>
         void inTurn(async () => {
           await putAway()
@@ -195,10 +204,10 @@ export async function openSession(
     if (open === undefined) return
     const title = session.title()
     letGo(current())
-    const copy = storeCopy(en.kept.copyTitle(title), open.document())
+    const copy = storeCopy(spoken.kept.copyTitle(title), open.document())
     lay(copy, open)
     void refresh()
-    setNotice({ text: en.kept.keptCopy(session.title()), stays: true })
+    setNotice({ text: spoken.kept.keptCopy(session.title()), stays: true })
   }
 
   stores.onCleared(
@@ -211,7 +220,7 @@ export async function openSession(
           const refused = { kind: "refused", refusal: { why: "cleared" } } as const
           return new Map([...was, ...lost.map(({ id }) => [id, refused] as const)])
         })
-        setNotice({ text: en.kept.savedAgain(lost.length), stays: true })
+        setNotice({ text: spoken.kept.savedAgain(lost.length), stays: true })
         preferencesKeeper.changed()
         for (const { id } of lost) keeperOf(id).changed()
       }),
@@ -256,16 +265,19 @@ export async function openSession(
 
   async function openNew(definition: Definition, id: string): Promise<void> {
     const { openBook } = await opening
-    lay(id, mirror(openBook(definition, { unitSystem: unitSystem(), own: OWN }).book))
+    lay(id, mirror(openBook(definition, { unitSystem: unitSystem(), own: ownHeading() }).book))
   }
 
   async function openKept(id: string, document: BookDocument): Promise<void> {
     const { openBook } = await opening
-    const { book, problems } = openBook(template(document.template) ?? demo(), { document, own: OWN })
+    const { book, problems } = openBook(template(document.template) ?? demo(), {
+      document,
+      own: ownHeading(),
+    })
     if (!states().has(id)) setStates((was) => new Map(was).set(id, { kind: "saved" }))
     lay(id, mirror(book))
     const [first] = problems
-    if (first !== undefined) setNotice({ text: en.kept.notRead(says(first)), stays: true })
+    if (first !== undefined) setNotice({ text: spoken.kept.notRead(says(first)), stays: true })
   }
 
   /** The one with this id, or else the last changed that can be opened, or else the demonstration. */
@@ -286,7 +298,7 @@ export async function openSession(
   let turn: Promise<void> = Promise.resolve()
   function inTurn(act: () => Promise<void>): Promise<void> {
     turn = turn.then(act).catch((thrown) => {
-      setNotice({ text: en.workbooks.refused(refusalWords(refusalOf(thrown))), stays: true })
+      setNotice({ text: spoken.workbooks.refused(refusalWords(refusalOf(thrown))), stays: true })
     })
     return turn
   }
@@ -307,7 +319,7 @@ export async function openSession(
   function reopen(id: string, definition: Definition, document: BookDocument): void {
     void opening.then(({ openBook }) => {
       if (current() !== id) return
-      lay(id, mirror(openBook(definition, { document, own: OWN }).book))
+      lay(id, mirror(openBook(definition, { document, own: ownHeading() }).book))
       keeperOf(id).changed()
     })
   }
@@ -315,7 +327,7 @@ export async function openSession(
   const asked = shelf.find(preferences().current ?? "")
   const missed = asked ?? (shelf.list().every(isUnreadable) ? shelf.list()[0] : undefined)
   if (missed !== undefined && "problem" in missed) {
-    setNotice({ text: en.kept.unreadable(titleOf(missed), says(missed.problem)), stays: true })
+    setNotice({ text: spoken.kept.unreadable(titleOf(missed), says(missed.problem)), stays: true })
   }
   const opened = inTurn(() => openFirst(preferences().current))
 
@@ -324,7 +336,7 @@ export async function openSession(
     current,
     title() {
       const kept = workbooks().find((one) => one.id === current())
-      return kept === undefined ? (sheet()?.definition.title ?? en.product) : titleOf(kept)
+      return kept === undefined ? (sheet()?.definition.title ?? spoken.product) : titleOf(kept)
     },
     workbooks,
     titleOf,
@@ -368,7 +380,7 @@ export async function openSession(
         showShelf()
         tabs.tell({ removed: id })
         setNotice({
-          text: en.workbooks.removed(title),
+          text: spoken.workbooks.removed(title),
           undo: () =>
             void inTurn(async () => {
               await putBack().finally(showShelf)
@@ -378,7 +390,7 @@ export async function openSession(
                 if (back !== undefined && "document" in back) await openKept(id, back.document)
               }
               tabs.tell({ saved: id })
-              setNotice({ text: en.workbooks.backAgain(title) })
+              setNotice({ text: spoken.workbooks.backAgain(title) })
             }),
         })
       }),
@@ -387,13 +399,13 @@ export async function openSession(
       const open = sheet()
       if (open === undefined) return
       if (open.scenario().sealed) {
-        session.say(en.seal.refused)
+        session.say(spoken.seal.refused)
         return
       }
       const { definition } = open
       const before = open.document()
       reopen(id, definition, withoutTyped(before))
-      session.say(en.startedAgain(open.scenario().title), () => reopen(id, definition, before))
+      session.say(spoken.startedAgain(open.scenario().title), () => reopen(id, definition, before))
     },
     file() {
       const open = sheet()
@@ -405,7 +417,7 @@ export async function openSession(
         const read = await readWorkbookFile(file, unknownTemplate)
         if ("refusal" in read) {
           const reason = fileWords(read.refusal, unitSystem())
-          setNotice({ text: en.files.refused(file.name, reason), stays: true })
+          setNotice({ text: spoken.files.refused(file.name, reason), stays: true })
           return
         }
         await putAway()
@@ -413,7 +425,7 @@ export async function openSession(
         const id = storeCopy(read.title ?? template(document.template)?.title ?? file.name, document)
         await openKept(id, document)
         opened = true
-        if (notice()?.stays === undefined) session.say(en.files.opened(session.title()))
+        if (notice()?.stays === undefined) session.say(spoken.files.opened(session.title()))
       })
       return opened
     },
@@ -429,6 +441,11 @@ export async function openSession(
     preferences,
     prefer,
     unitSystem,
+    async speakIn(language) {
+      prefer({ language })
+      if (await session.saveAll()) around.reload()
+      else session.offer(spoken.updates.notSaved, [])
+    },
     flush() {
       if (hasDiverged()) keepCopy()
       for (const keeper of keepers.values()) void keeper.flush()

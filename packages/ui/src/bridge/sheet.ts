@@ -21,6 +21,7 @@ import {
   type Working,
 } from "@pegbook/engine"
 import { type Accessor, batch, createSignal, type Setter, untrack } from "solid-js"
+import { spoken } from "../text/spoken.ts"
 import { touchedBy } from "./touched.ts"
 import { withoutRow } from "./walk.ts"
 
@@ -274,7 +275,7 @@ function outlineOf(sections: readonly Section[]) {
     }
     if (entry.kind !== "table") continue
     for (const column of entry.columns)
-      labels.set(`${entry.name}.${column.name}`, `${entry.label}: ${column.label}`)
+      labels.set(`${entry.name}.${column.name}`, `${entry.label}${spoken.colon}${column.label}`)
   }
   return { sections, labels, checks, inputs, withRemedies }
 }

@@ -1,4 +1,5 @@
 import { For } from "solid-js"
+import { spoken } from "../text/spoken.ts"
 
 /** One bar of a chart: what it stands for, its value as shown, and how long it is drawn. */
 export interface Bar {
@@ -21,7 +22,9 @@ export function Bars(props: { readonly label: string; readonly bars: readonly Ba
         {(bar) => (
           <li>
             <span class="bar-title">
-              {bar.title}: <strong>{bar.text}</strong>
+              {bar.title}
+              {spoken.colon}
+              <strong>{bar.text}</strong>
             </span>
             <svg
               viewBox={`0 0 ${WIDE} ${HIGH}`}

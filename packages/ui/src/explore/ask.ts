@@ -1,6 +1,7 @@
+import { languageInForce } from "@pegbook/engine"
 import type { Sheet } from "../bridge/sheet.ts"
-import { en } from "../text/en.ts"
-import type { Answer, Question } from "./asked.ts"
+import { spoken } from "../text/spoken.ts"
+import type { Answer, AskedIn, Question } from "./asked.ts"
 
 /**
  * Asks about the workbook as it stands now, beside the page. Each part of the answer is handed on as it comes; returns
@@ -18,10 +19,11 @@ export function ask(sheet: Sheet, question: Question, onAnswer: (answer: Answer)
   })
   worker.addEventListener("error", (event) => {
     event.preventDefault()
-    end({ kind: "refused", says: en.explore.broke, next: en.explore.brokeNext })
+    end({ kind: "refused", says: spoken.explore.broke, next: spoken.explore.brokeNext })
   })
   // What was done before has no part in it, and may be long.
   const document = { ...sheet.document(), history: { past: [], future: [] } }
-  worker.postMessage({ template: sheet.definition.id, document, question })
+  const asked: AskedIn = { language: languageInForce().id, template: sheet.definition.id, document, question }
+  worker.postMessage(asked)
   return () => worker.terminate()
 }

@@ -2,6 +2,7 @@ import type {
   BookDocument,
   CheckView,
   Comparison,
+  LanguageId,
   MeasureId,
   OwnEntry,
   RemedyView,
@@ -73,3 +74,8 @@ export type Answer =
   /** What was asked cannot be worked out; in words. */
   | { readonly kind: "refused"; readonly says: string; readonly next: string }
   | { readonly kind: "done" }
+
+/** A question on its way to the worker, and the language in which its answer is to be read. */
+export interface AskedIn extends Asked {
+  readonly language: LanguageId
+}

@@ -1,23 +1,29 @@
-import { type EditResult, inWords, type MeasureId, type Problem } from "@pegbook/engine"
+import { type EditResult, inWords, keptAs, type MeasureId, type Problem, shownAs } from "@pegbook/engine"
 import { createEffect, createSignal, createUniqueId, For, on, Show } from "solid-js"
 import { useSheet } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 interface FieldProps {
   readonly label: string
   /** What is in force, as shown; empty while blank. */
   readonly text: string
   readonly measure: MeasureId
+  /** Several values, typed one after another. */
+  readonly list?: boolean | undefined
   readonly choices?: readonly string[] | undefined
   /** What it means to leave it blank, where that is allowed. */
   readonly blank?: string | undefined
   readonly describedBy?: string | undefined
+  /** What was typed, as it is kept. */
   readonly commit: (typed: string) => EditResult
 }
 
+/** A yes or no, as it is kept. */
+export const YES_NO: readonly string[] = ["yes", "no"]
+
 /** Where a value is typed in place: Enter or leaving the field puts it in force, Escape takes it back. */
 export function Field(props: FieldProps) {
-  const choices = () => (props.measure === "yes_no" ? [en.field.yes, en.field.no] : props.choices)
+  const choices = () => (props.measure === "yes_no" ? YES_NO : props.choices)
   return (
     <Show when={choices()} fallback={<TextField {...props} />}>
       {(texts) => <ChoiceField {...props} choices={texts()} />}
@@ -32,6 +38,11 @@ function TextField(props: FieldProps) {
   /** What was last refused, so that leaving the field does not refuse it a second time. */
   let refused: string | undefined
 
+  const inputMode = () => {
+    if (props.list) return "text"
+    return props.measure === "count" ? "numeric" : props.measure === "money" ? "decimal" : "text"
+  }
+
   function showInForce(): void {
     refused = undefined
     setProblem(undefined)
@@ -44,7 +55,7 @@ function TextField(props: FieldProps) {
       showInForce()
       return
     }
-    const { accepted, problems } = props.commit(field.value)
+    const { accepted, problems } = props.commit(keptAs(field.value, props.measure, props.list))
     if (accepted) showInForce()
     else {
       refused = field.value
@@ -61,13 +72,13 @@ function TextField(props: FieldProps) {
         class="field"
         classList={{ "field-refused": problem() !== undefined }}
         type="text"
-        inputmode={props.measure === "count" ? "numeric" : props.measure === "money" ? "decimal" : "text"}
+        inputmode={inputMode()}
         enterkeyhint="done"
         autocomplete="off"
         autocapitalize="off"
         spellcheck={false}
         data-value={props.text}
-        placeholder={props.blank === undefined ? undefined : en.row.blankMeans(props.blank)}
+        placeholder={props.blank === undefined ? undefined : spoken.row.blankMeans(props.blank)}
         aria-label={props.label}
         aria-invalid={problem() !== undefined}
         aria-describedby={problem() === undefined ? props.describedBy : `${id}-problem`}
@@ -92,12 +103,17 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
   const [problem, setProblem] = createSignal<Problem>()
   const id = createUniqueId()
   let field: HTMLSelectElement | undefined
-  const blankChoice = () => (props.blank === undefined ? en.field.choose : en.row.blankMeans(props.blank))
+  const shown = (choice: string) => shownAs(choice, props.measure)
+  const blankChoice = () =>
+    props.blank === undefined ? spoken.field.choose : spoken.row.blankMeans(props.blank)
 
   function showInForce(): void {
     setProblem(undefined)
     if (field !== undefined) field.value = props.text
   }
+
+  /** Of the choices themselves, since two texts of a template may read alike. */
+  const keptOf = (text: string) => props.choices.find((choice) => shown(choice) === text) ?? text
 
   createEffect(on(() => props.text, showInForce))
 
@@ -111,15 +127,15 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
         aria-invalid={problem() !== undefined}
         aria-describedby={problem() === undefined ? props.describedBy : `${id}-problem`}
         onChange={(event) => {
-          const { accepted, problems } = props.commit(event.currentTarget.value)
+          const { accepted, problems } = props.commit(keptOf(event.currentTarget.value))
           if (accepted) setProblem(undefined)
           else setProblem(problems[0])
         }}
       >
-        <Show when={!props.choices.includes(props.text)}>
+        <Show when={!props.choices.map(shown).includes(props.text)}>
           <option value={props.text}>{props.text === "" ? blankChoice() : props.text}</option>
         </Show>
-        <For each={props.choices}>{(choice) => <option value={choice}>{choice}</option>}</For>
+        <For each={props.choices.map(shown)}>{(text) => <option value={text}>{text}</option>}</For>
       </select>
       <Show when={problem()}>
         {(wrong) => (
@@ -143,10 +159,10 @@ function FieldProblem(props: {
     <div class="field-problem">
       <p id={props.id} role="alert">
         <strong>{words().says}</strong> {words().next}{" "}
-        {props.text === "" ? en.field.inForceBlank : en.field.inForce(props.text)}
+        {props.text === "" ? spoken.field.inForceBlank : spoken.field.inForce(props.text)}
       </p>
       <button type="button" class="plain" onClick={() => props.revert()}>
-        {en.field.revert}
+        {spoken.field.revert}
       </button>
     </div>
   )

@@ -1,5 +1,5 @@
 import { useSession, useWalk } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** Saves the open workbook to a file, by way of the browser's own downloads. */
 export function SaveFileButton(props: { readonly class: string }) {
@@ -19,7 +19,7 @@ export function SaveFileButton(props: { readonly class: string }) {
 
   return (
     <button type="button" class={props.class} onClick={save}>
-      {en.files.save}
+      {spoken.files.save}
     </button>
   )
 }
@@ -40,14 +40,14 @@ export function OpenFileButton(props: { readonly class: string }) {
   return (
     <>
       <button type="button" class={props.class} onClick={() => chooser?.click()}>
-        {en.files.open}
+        {spoken.files.open}
       </button>
       <input
         ref={chooser}
         type="file"
         accept=".json,application/json"
         hidden
-        aria-label={en.files.open}
+        aria-label={spoken.files.open}
         onChange={(event) => void open(event.currentTarget)}
       />
     </>

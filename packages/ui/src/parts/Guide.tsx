@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js"
 import { useSession, useWalk } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** As in the styles. */
 const NARROW = "(max-width: 45rem)"
@@ -16,11 +16,11 @@ export function Guide() {
         <details id="guide" open={!matchMedia(NARROW).matches}>
           <summary>
             <h2 id="guide-title" class="guide-title" tabindex={-1}>
-              {en.guide.title}
+              {spoken.guide.title}
             </h2>
           </summary>
           <ol>
-            <For each={en.guide.steps}>{(step) => <li>{step}</li>}</For>
+            <For each={spoken.guide.steps}>{(step) => <li>{step}</li>}</For>
           </ol>
           <p class="actions">
             <button
@@ -28,10 +28,10 @@ export function Guide() {
               class="small main-action"
               onClick={() => session.prefer({ guideDismissed: true })}
             >
-              {en.guide.done}
+              {spoken.guide.done}
             </button>
             <button type="button" class="small" onClick={() => walk.show("start")}>
-              {en.start.own}
+              {spoken.start.own}
             </button>
           </p>
         </details>

@@ -1,7 +1,7 @@
 import type { EntryView } from "@pegbook/engine"
 import { Show } from "solid-js"
 import { useProving } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 import "./how-good.css"
 
 interface Said {
@@ -17,11 +17,11 @@ export function HowGood(props: Said) {
   const notice = () => {
     switch (state()) {
       case "working":
-        return en.cutList.working
+        return spoken.cutList.working
       case "out of time":
-        return en.cutList.outOfTime
+        return spoken.cutList.outOfTime
       case "failed":
-        return en.cutList.failed
+        return spoken.cutList.failed
       case "done":
         return undefined
     }
@@ -47,14 +47,14 @@ export function Verdict(props: Said) {
         <Show
           when={isProven(props.view)}
           fallback={
-            <Show when={reached().gap} fallback={<p>{en.cutList.unknown}</p>}>
+            <Show when={reached().gap} fallback={<p>{spoken.cutList.unknown}</p>}>
               {(gap) => (
                 <>
                   <p>
-                    <strong data-gap>{en.cutList.gap(gap().text)}</strong>
+                    <strong data-gap>{spoken.cutList.gap(gap().text)}</strong>
                   </p>
                   <p class="how-good-says">
-                    {en.cutList.gapSays(what(), text(), reached().bound?.text ?? "")}
+                    {spoken.cutList.gapSays(what(), text(), reached().bound?.text ?? "")}
                   </p>
                 </>
               )}
@@ -62,7 +62,7 @@ export function Verdict(props: Said) {
           }
         >
           <p>
-            <strong data-proven>{en.cutList.proven}</strong>
+            <strong data-proven>{spoken.cutList.proven}</strong>
           </p>
           <p class="how-good-says">{props.proven(what(), text())}</p>
         </Show>

@@ -1,7 +1,7 @@
 import { useSession } from "../bridge/context.ts"
 import type { KeptState } from "../storage/keeper.ts"
-import { en } from "../text/en.ts"
 import { refusalWords } from "../text/refusal-words.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** Whether the work is kept, in words. */
 export function KeptNote() {
@@ -21,11 +21,11 @@ export function KeptNote() {
 function keptWords(state: KeptState): string {
   switch (state.kind) {
     case "nothing":
-      return en.kept.nothing
+      return spoken.kept.nothing
     case "saving":
-      return en.kept.saving
+      return spoken.kept.saving
     case "saved":
-      return en.kept.saved
+      return spoken.kept.saved
     case "refused":
       return refusalWords(state.refusal)
   }

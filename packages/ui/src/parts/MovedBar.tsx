@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from "solid-js"
 import { useSheet, useWalk } from "../bridge/context.ts"
 import { movedLines } from "../screens/worksheet/moved-model.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 import { EntryLink } from "./EntryLink.tsx"
 
 /** Cells of one column shown in the list; the rest are in its table. */
@@ -45,15 +45,16 @@ export function MovedBar() {
       <p class="moved-says" role="status">
         {/* Keyed, so that the same count after another edit is said again. */}
         <Show when={count() > 0 && sheet.moved()} keyed>
-          {(moved) => <strong>{en.moved.count(moved.length)}</strong>}
+          {(moved) => <strong>{spoken.moved.count(moved.length)}</strong>}
         </Show>
         <Show when={at()}>
           {(here) => (
             <>
               {" "}
-              <span class="moved-at">{en.moved.at(here().number, lines().length)}</span>
+              <span class="moved-at">{spoken.moved.at(here().number, lines().length)}</span>
               <span class="moved-where">
-                : {here().line.label}, {here().line.cells[0]?.now}
+                {spoken.colon}
+                {here().line.label}, {here().line.cells[0]?.now}
               </span>
             </>
           )}
@@ -67,23 +68,23 @@ export function MovedBar() {
             aria-expanded={listed()}
             onClick={() => setListed((was) => !was)}
           >
-            {listed() ? en.moved.hideList : en.moved.list}
+            {listed() ? spoken.moved.hideList : spoken.moved.list}
           </button>
           <button
             type="button"
             class="small moved-previous"
-            aria-label={en.moved.previousSays}
+            aria-label={spoken.moved.previousSays}
             onClick={() => step(-1)}
           >
-            {en.moved.previous}
+            {spoken.moved.previous}
           </button>
-          <button type="button" class="small" aria-label={en.moved.nextSays} onClick={() => step(1)}>
-            {en.moved.next}
+          <button type="button" class="small" aria-label={spoken.moved.nextSays} onClick={() => step(1)}>
+            {spoken.moved.next}
           </button>
         </div>
       </Show>
       <Show when={listed()}>
-        <section class="moved-list" aria-label={en.moved.title}>
+        <section class="moved-list" aria-label={spoken.moved.title}>
           <ul>
             <For each={lines()}>
               {(line) => (
@@ -95,17 +96,17 @@ export function MovedBar() {
                         {(cell) => (
                           <span class="moved-pair">
                             <Show when={cell.row}>
-                              {(row) => <span class="quiet">{en.moved.row(row())} </span>}
+                              {(row) => <span class="quiet">{spoken.moved.row(row())} </span>}
                             </Show>
-                            <span class="hidden-text">{en.moved.was} </span>
+                            <span class="hidden-text">{spoken.moved.was} </span>
                             <s>{cell.old}</s> <span aria-hidden="true">→</span>{" "}
-                            <span class="hidden-text">{en.moved.nowSays} </span>
+                            <span class="hidden-text">{spoken.moved.nowSays} </span>
                             <b>{cell.now}</b>
                           </span>
                         )}
                       </For>
                       <Show when={line.cells.length > CELLS_LISTED}>
-                        <span class="quiet">{en.row.moreSources(line.cells.length - CELLS_LISTED)}</span>
+                        <span class="quiet">{spoken.row.moreSources(line.cells.length - CELLS_LISTED)}</span>
                       </Show>
                     </span>
                   </EntryLink>

@@ -1,12 +1,12 @@
 import { For, Show } from "solid-js"
 import { useSession } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** What was just done, with its undo. It stays until it is dismissed, or something else is said. */
 export function NoticeBar() {
   const session = useSession()
   return (
-    <div role="status" aria-label={en.notices}>
+    <div role="status" aria-label={spoken.notices}>
       <Show when={session.notice()}>
         {(notice) => (
           <div class="notice">
@@ -21,7 +21,7 @@ export function NoticeBar() {
                     undo()()
                   }}
                 >
-                  {en.undo}
+                  {spoken.undo}
                 </button>
               )}
             </Show>
@@ -40,7 +40,7 @@ export function NoticeBar() {
               )}
             </For>
             <button type="button" class="small" onClick={() => session.dismiss()}>
-              {en.dismiss}
+              {spoken.dismiss}
             </button>
           </div>
         )}

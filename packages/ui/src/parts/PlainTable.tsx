@@ -1,6 +1,6 @@
 import { createMemo, For, Index, Show } from "solid-js"
 import { useSheet } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 import "./plain-table.css"
 
 /** A table as it would be printed: its columns' titles and its rows' values, nothing to press. */
@@ -25,14 +25,18 @@ export function PlainTable(props: {
     <div data-plain-table={props.name}>
       <h3 id={`plain-${props.name}`}>{sheet.entry(props.name).label}</h3>
       <p class="quiet">{sheet.entry(props.name).why}</p>
-      <Show when={rows().length > 0} fallback={<p>{en.table.empty}</p>}>
-        <section class="plain-table" tabindex={0} aria-label={en.table.scroll(sheet.entry(props.name).label)}>
+      <Show when={rows().length > 0} fallback={<p>{spoken.table.empty}</p>}>
+        <section
+          class="plain-table"
+          tabindex={0}
+          aria-label={spoken.table.scroll(sheet.entry(props.name).label)}
+        >
           <table aria-labelledby={`plain-${props.name}`}>
             <thead>
               <tr>
                 <Show when={props.boxes}>
                   <th scope="col" class="tick-cell">
-                    <span class="hidden-text">{en.buildBook.tick}</span>
+                    <span class="hidden-text">{spoken.buildBook.tick}</span>
                   </th>
                 </Show>
                 <Index each={columns()}>

@@ -10,7 +10,7 @@ import {
 } from "solid-js"
 import { useSheet, useWalk } from "../bridge/context.ts"
 import { rowModel } from "../screens/worksheet/row-model.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 const MOST = 12
 
@@ -66,14 +66,14 @@ export function Search() {
         class="search-field"
         type="text"
         role="combobox"
-        aria-label={en.search.label}
+        aria-label={spoken.search.label}
         aria-expanded={open()}
         aria-controls={`${id}-list`}
         aria-autocomplete="list"
         aria-activedescendant={found().length > 0 ? optionId(chosen()) : undefined}
         aria-keyshortcuts="/"
-        title={en.search.hint}
-        placeholder={en.search.placeholder}
+        title={spoken.search.hint}
+        placeholder={spoken.search.placeholder}
         autocomplete="off"
         autocapitalize="off"
         spellcheck={false}
@@ -84,10 +84,10 @@ export function Search() {
         onBlur={() => setWords("")}
       />
       <p class="hidden-text" role="status">
-        {open() ? en.search.found(found().length) : ""}
+        {open() ? spoken.search.found(found().length) : ""}
       </p>
       <div class="search-list" hidden={!open()}>
-        <div id={`${id}-list`} role="listbox" aria-label={en.search.label}>
+        <div id={`${id}-list`} role="listbox" aria-label={spoken.search.label}>
           <For each={found()}>
             {(name, place) => {
               const view = () => sheet.entry(name)
@@ -104,7 +104,7 @@ export function Search() {
                   onClick={() => go(name)}
                 >
                   <span>
-                    {sheet.label(name)} <span class="kind">{en.kinds[view().kind]}</span>
+                    {sheet.label(name)} <span class="kind">{spoken.kinds[view().kind]}</span>
                   </span>
                   <span class="search-value">{view().shape === "one" ? rowModel(view()).value : ""}</span>
                   <code class="quiet">{name}</code>
@@ -114,7 +114,7 @@ export function Search() {
           </For>
         </div>
         <Show when={found().length === 0 && open()}>
-          <p class="quiet search-none">{en.search.none(words().trim())}</p>
+          <p class="quiet search-none">{spoken.search.none(words().trim())}</p>
         </Show>
       </div>
     </search>

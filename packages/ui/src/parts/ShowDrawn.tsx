@@ -1,6 +1,6 @@
 import { Show } from "solid-js"
 import { useSheet, useWalk } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** From an entry, or a row of a table, to where it is drawn. Nothing where no drawing has it. */
 export function ShowDrawn(props: { readonly name: string; readonly row?: number }) {
@@ -19,7 +19,7 @@ export function ShowDrawn(props: { readonly name: string; readonly row?: number 
             )
           }
         >
-          {props.row === undefined ? en.drawings.show : en.drawings.showRow(props.row)}
+          {props.row === undefined ? spoken.drawings.show : spoken.drawings.showRow(props.row)}
         </button>
       </p>
     </Show>

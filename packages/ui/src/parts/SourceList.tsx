@@ -1,6 +1,6 @@
-import type { Source } from "@pegbook/engine"
+import { inLanguage, type Source } from "@pegbook/engine"
 import { For, Show } from "solid-js"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** All that is known of where a number comes from. */
 export function SourceList(props: { readonly sources: readonly Source[] }) {
@@ -9,14 +9,14 @@ export function SourceList(props: { readonly sources: readonly Source[] }) {
       <For each={props.sources}>
         {(source) => (
           <li>
-            <span class="tag">{en.sourceKinds[source.kind]}</span>{" "}
+            <span class="tag">{spoken.sourceKinds[source.kind]}</span>{" "}
             <Show when={source.origin === "memory" && source.kind !== "memory"}>
-              <span class="tag tag-memory">{en.row.fromMemory}</span>{" "}
+              <span class="tag tag-memory">{spoken.row.fromMemory}</span>{" "}
             </Show>
             <span>
               {[
-                source.title,
-                source.edition === undefined ? "" : en.detail.edition(source.edition),
+                inLanguage(source.title),
+                source.edition === undefined ? "" : spoken.detail.edition(source.edition),
                 source.place ?? "",
               ]
                 .filter((text) => text !== "")

@@ -1,5 +1,5 @@
 import { createSignal, createUniqueId, Show, untrack } from "solid-js"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 const LONGEST = 200
 
@@ -50,15 +50,15 @@ export function TitleForm(props: {
       />
       <Show when={wrong()}>
         <p class="field-problem" id={`${id}-wrong`} role="alert">
-          {en.scenario.tooLong}
+          {spoken.scenario.tooLong}
         </p>
       </Show>
       <p class="actions">
         <button type="submit" class="small main-action">
-          {en.scenario.save}
+          {spoken.scenario.save}
         </button>
         <button type="button" class="small" onClick={() => props.cancel()}>
-          {en.scenario.cancel}
+          {spoken.scenario.cancel}
         </button>
       </p>
     </form>

@@ -1,6 +1,6 @@
 import { For, Show } from "solid-js"
 import { useSheet, useWalk } from "../bridge/context.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** The entries passed on the way here; a press leads back to one. */
 export function Trail() {
@@ -10,9 +10,9 @@ export function Trail() {
   return (
     <Show when={last()}>
       {(name) => (
-        <nav class="trail" aria-label={en.walk.label}>
+        <nav class="trail" aria-label={spoken.walk.label}>
           <button type="button" class="small trail-back" onClick={() => walk.back()}>
-            {en.walk.back(sheet.label(name()))}
+            {spoken.walk.back(sheet.label(name()))}
           </button>
           <ol>
             <For each={walk.trail().slice(0, -1)}>
@@ -26,7 +26,7 @@ export function Trail() {
             </For>
           </ol>
           <button type="button" class="plain" onClick={() => walk.forget()}>
-            {en.walk.forget}
+            {spoken.walk.forget}
           </button>
         </nav>
       )}

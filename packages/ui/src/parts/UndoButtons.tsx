@@ -1,7 +1,7 @@
 import { createMemo, onCleanup } from "solid-js"
 import { useSession, useSheet } from "../bridge/context.ts"
 import { stepWords } from "../screens/changes/step-words.ts"
-import { en } from "../text/en.ts"
+import { spoken } from "../text/spoken.ts"
 
 /** Takes back the last step, and does it again; also by Ctrl+Z and Ctrl+Shift+Z. */
 export function UndoButtons() {
@@ -16,14 +16,14 @@ export function UndoButtons() {
     // Told of as things were called while it was done.
     const words = stepWords(step, sheet)
     sheet.undo()
-    session.say(en.changes.tookBack(words))
+    session.say(spoken.changes.tookBack(words))
   }
 
   function redo(): void {
     const step = next()
     if (step === undefined) return
     sheet.redo()
-    session.say(en.changes.didAgain(stepWords(step, sheet)))
+    session.say(spoken.changes.didAgain(stepWords(step, sheet)))
   }
 
   function onKeyDown(event: KeyboardEvent): void {
@@ -42,8 +42,8 @@ export function UndoButtons() {
       <button
         type="button"
         class="small undo-button"
-        aria-label={en.changes.undo}
-        title={en.changes.undo}
+        aria-label={spoken.changes.undo}
+        title={spoken.changes.undo}
         aria-disabled={last() === undefined}
         onClick={undo}
       >
@@ -54,8 +54,8 @@ export function UndoButtons() {
       <button
         type="button"
         class="small undo-button"
-        aria-label={en.changes.redo}
-        title={en.changes.redo}
+        aria-label={spoken.changes.redo}
+        title={spoken.changes.redo}
         aria-disabled={next() === undefined}
         onClick={redo}
       >

@@ -101,6 +101,8 @@ const SYSTEMS: Readonly<Record<UnitSystem, string>> = { us: "Feet and inches", m
 export const en = {
   many,
   product: "Pegbook",
+  /** Between what something is called and what it is. */
+  colon: ": ",
 
   screens: {
     label: "Screens",
@@ -126,6 +128,7 @@ export const en = {
     units: "Lengths in",
     unitsSay:
       "For the workbooks that you start here. Whatever you type in the other is understood as well, and each workbook can be switched at any time.",
+    language: "Language",
     begin: "Start this one",
     beginSays: (title: string) => `Start this one: ${title}`,
     own: "Start your own",
@@ -245,6 +248,7 @@ export const en = {
     orBlank: (says: string, meaning: string) => `${says}. Left blank: ${meaning}`,
     searched: "Searched for",
     noSource: "no source given",
+    from: (kind: string, title: string) => `${kind}: ${title}`,
   },
 
   detail: {
@@ -760,7 +764,7 @@ export const en = {
     groupings: { group: "Where it stands in a shop", supplier: "Supplier", stage: "Step of the work" },
     nobody: "Nobody named",
     elsewhere: "Elsewhere",
-    amount: (amount: string, unit: string) => (unit === "each" ? amount : `${amount} ${unit}`),
+    amount: (amount: string, unit: string) => `${amount} ${unit}`,
     tick: (thing: string) => `Bought: ${thing}`,
     more: (price: string, thing: string) => `${price}: more on ${thing}`,
     unpriced: "no price",
@@ -783,7 +787,8 @@ export const en = {
     plansSay: "With delivery and tax, before coins are rounded.",
     noPlans: "Enter your suppliers' prices below, and their best mix stands here.",
     provenSays: (what: string, text: string) => `${what}: ${text}. No order by these prices costs less.`,
-    orders: (count: string) => (count === "1" ? "1 order" : `${count} orders`),
+    plan: (finding: string, orders: string) =>
+      `${finding}; ${orders === "1" ? "1 order" : `${orders} orders`}`,
     saving: (amount: string) => `The mixed plan saves ${amount}`,
     trip: (plan: string, total: string, saving: string) =>
       `One trip only: ${plan}, ${total}. Mixing saves ${saving} against it.`,

@@ -1,18 +1,18 @@
 import type { Refusal } from "../storage/store.ts"
-import { en } from "./en.ts"
+import { spoken } from "./spoken.ts"
 
 /** Why something is not saved, as a sentence. */
 export function refusalWords(refusal: Refusal): string {
   switch (refusal.why) {
     case "denied":
-      return en.kept.denied
+      return spoken.kept.denied
     case "full":
-      return en.kept.full
+      return spoken.kept.full
     case "overtaken":
-      return en.kept.overtaken
+      return spoken.kept.overtaken
     case "cleared":
-      return en.kept.cleared
+      return spoken.kept.cleared
     case "other":
-      return en.kept.failed(refusal.reason)
+      return spoken.kept.failed(refusal.reason)
   }
 }

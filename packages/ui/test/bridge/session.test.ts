@@ -19,6 +19,7 @@ function browser(workbooks = new Map<string, unknown>()) {
   let minute = 0
   let ids = 0
   const told: Word[] = []
+  const reloads: unknown[] = []
   const hear: ((word: Word) => void)[] = []
   const open = async () => {
     const time = handClock()
@@ -26,6 +27,7 @@ function browser(workbooks = new Map<string, unknown>()) {
       now: () => new Date(Date.UTC(2024, 4, 6, 7, minute++)),
       clock: time.clock,
       languages: ["de-AT"],
+      reload: () => reloads.push(session.preferences().language),
       newId: () => `id-${++ids}`,
       tabs: (onWord) => {
         hear.push(onWord)
@@ -56,6 +58,7 @@ function browser(workbooks = new Map<string, unknown>()) {
   return {
     stores,
     open,
+    reloads,
     told,
     /** To the session opened last. */
     hear: (word: Word) => hear.at(-1)?.(word),
@@ -351,4 +354,15 @@ test.each([
   expect(length()).toBe("18 ft")
   await close()
   expect(stores.workbooks.records.size).toBe(1)
+})
+
+test("another language is kept, everything is saved, and only then is the page loaded anew", async () => {
+  const { open, reloads } = browser()
+  const first = await open()
+  first.length("19 ft")
+  await first.session.speakIn("fr")
+  expect(reloads).toEqual(["fr"])
+  const second = await open()
+  expect(second.session.preferences().language).toBe("fr")
+  expect(second.length()).toBe("19 ft")
 })

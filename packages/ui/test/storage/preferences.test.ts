@@ -1,8 +1,19 @@
 import { expect, test } from "vitest"
-import { proposedUnits, readPreferences, USUAL_PREFERENCES } from "../../src/storage/preferences.ts"
+import {
+  proposedLanguage,
+  proposedUnits,
+  readPreferences,
+  USUAL_PREFERENCES,
+} from "../../src/storage/preferences.ts"
 
 test("preferences come back as they were kept", () => {
-  const kept = { look: "dark", guideDismissed: true, unitSystem: "metric", current: "a" } as const
+  const kept = {
+    look: "dark",
+    guideDismissed: true,
+    unitSystem: "metric",
+    language: "fr",
+    current: "a",
+  } as const
   expect(readPreferences(structuredClone(kept))).toEqual(kept)
 })
 
@@ -10,7 +21,7 @@ test.each([
   [undefined],
   [null],
   ["dark"],
-  [{ look: "purple", guideDismissed: "yes", unitSystem: "ells", current: 3 }],
+  [{ look: "purple", guideDismissed: "yes", unitSystem: "ells", language: "tlh", current: 3 }],
 ])("%j gives the usual ones", (kept) => {
   expect(readPreferences(kept)).toEqual(USUAL_PREFERENCES)
 })
@@ -29,4 +40,14 @@ test.each([
 
 test("without a language metric is proposed", () => {
   expect(proposedUnits([])).toBe("metric")
+})
+
+test.each([
+  [["fr-CA", "en-CA"], "fr"],
+  [["de-AT", "fr", "en"], "fr"],
+  [["en-CA", "fr-CA"], "en"],
+  [["de"], "en"],
+  [[], "en"],
+])("a reader of %j begins in %s", (languages, language) => {
+  expect(proposedLanguage(languages)).toBe(language)
 })

@@ -1,10 +1,12 @@
+import { shownAs } from "@pegbook/engine"
 import { createMemo, createSignal, For, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { PlainTable } from "../../parts/PlainTable.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
-import { en } from "../../text/en.ts"
+import { printDay } from "../../text/dates.ts"
+import { spoken } from "../../text/spoken.ts"
 import { SetOutSheet } from "../set-out/SetOutSheet.tsx"
 import { StageBody, StageRate } from "../steps/StageBody.tsx"
 import "../steps/steps.css"
@@ -38,10 +40,10 @@ export default function BuildBook() {
   return (
     <div class="book" data-paper={paper()}>
       <header class="book-controls">
-        <p>{en.buildBook.says}</p>
+        <p>{spoken.buildBook.says}</p>
         <div class="actions">
           <fieldset class="book-paper">
-            <legend>{en.buildBook.paper}</legend>
+            <legend>{spoken.buildBook.paper}</legend>
             <For each={Object.keys(PAPERS) as readonly Paper[]}>
               {(one) => (
                 <label>
@@ -51,28 +53,28 @@ export default function BuildBook() {
                     checked={paper() === one}
                     onChange={() => choosePaper(one)}
                   />{" "}
-                  {en.buildBook.papers[one]}
+                  {spoken.buildBook.papers[one]}
                 </label>
               )}
             </For>
           </fieldset>
           <button type="button" class="small main-action" onClick={() => window.print()}>
-            {en.buildBook.print}
+            {spoken.buildBook.print}
           </button>
         </div>
-        <p class="quiet">{en.buildBook.fullSize}</p>
+        <p class="quiet">{spoken.buildBook.fullSize}</p>
       </header>
       <Summary />
       <Drawings paper={paper()} />
       <Show when={sheet.has("set_out_points")}>
         <section class="book-part book-set-out">
-          <h2>{en.setOut.title}</h2>
-          <p class="quiet">{en.setOut.says}</p>
+          <h2>{spoken.setOut.title}</h2>
+          <p class="quiet">{spoken.setOut.says}</p>
           <SetOutSheet />
         </section>
       </Show>
-      <Tables title={en.buildBook.cutList} tables={CUT_TABLES} />
-      <Tables title={en.buildBook.buyList} tables={BUY_TABLES} />
+      <Tables title={spoken.buildBook.cutList} tables={CUT_TABLES} />
+      <Tables title={spoken.buildBook.buyList} tables={BUY_TABLES} />
       <Steps />
       <Assumptions />
       <Cautions />
@@ -97,13 +99,12 @@ function Summary() {
   )
   return (
     <section class="book-part">
-      <h1>{en.buildBook.title(session.title())}</h1>
+      <h1>{spoken.buildBook.title(session.title())}</h1>
       <p>
-        {sheet.definition.title} · {sheet.scenario().title} ·{" "}
-        {new Date().toLocaleDateString("en", { dateStyle: "long" })}
+        {sheet.definition.title} · {sheet.scenario().title} · {printDay(new Date())}
       </p>
       <p class="quiet">{sheet.definition.says}</p>
-      <h2>{en.buildBook.size}</h2>
+      <h2>{spoken.buildBook.size}</h2>
       <dl class="book-facts" data-book-size>
         <For each={sizes()}>
           {(one) => (
@@ -115,23 +116,23 @@ function Summary() {
         </For>
       </dl>
       <Show when={changed().length > 0}>
-        <h3>{en.buildBook.changed}</h3>
+        <h3>{spoken.buildBook.changed}</h3>
         <dl class="book-facts">
           <For each={changed()}>
             {(one) => (
               <div>
                 <dt>{one.label}</dt>
-                <dd>{one.reading?.text ?? one.typed}</dd>
+                <dd>{one.reading?.text ?? shownAs(one.typed ?? "", one.measure)}</dd>
               </div>
             )}
           </For>
         </dl>
       </Show>
-      <h2>{en.buildBook.cautions}</h2>
+      <h2>{spoken.buildBook.cautions}</h2>
       <ul class="book-texts">
         <For each={sheet.definition.cautions}>{(caution) => <li>{caution}</li>}</For>
       </ul>
-      <h2>{en.compare.checks}</h2>
+      <h2>{spoken.compare.checks}</h2>
       <Checks />
     </section>
   )
@@ -149,7 +150,7 @@ function Checks() {
           return (
             <li>
               <span class={`verdict verdict-${verdict()}`}>
-                <Mark verdict={verdict()} /> {en.verdicts[verdict()]}
+                <Mark verdict={verdict()} /> {spoken.verdicts[verdict()]}
               </span>
               <div>
                 <EntryLink name={name}>{view().label}</EntryLink>
@@ -157,7 +158,7 @@ function Checks() {
                   {(held) => (
                     <span class="quiet">
                       {" "}
-                      {en.row.against(held().demand?.text ?? "", held().limit?.text ?? "", held().sense)}
+                      {spoken.row.against(held().demand?.text ?? "", held().limit?.text ?? "", held().sense)}
                     </span>
                   )}
                 </Show>
@@ -176,8 +177,8 @@ function Drawings(props: { readonly paper: Paper }) {
   return (
     <Show when={sheet.definition.drawings?.length}>
       <section class="book-part">
-        <h2>{en.drawings.title}</h2>
-        <p class="quiet">{en.buildBook.scaleSays}</p>
+        <h2>{spoken.drawings.title}</h2>
+        <p class="quiet">{spoken.buildBook.scaleSays}</p>
         <For each={sheet.definition.drawings}>
           {(drawing) => <PrintedDrawing drawing={drawing} paper={props.paper} />}
         </For>
@@ -211,7 +212,7 @@ function Steps() {
   return (
     <Show when={sheet.stages().length > 0}>
       <section class="book-part">
-        <h2>{en.steps.title}</h2>
+        <h2>{spoken.steps.title}</h2>
         <ol>
           <For each={sheet.stages()}>
             {(stage, at) => (
@@ -226,7 +227,9 @@ function Steps() {
                 <Show when={sheet.progress()[stage.id]?.note}>
                   {(note) => (
                     <p class="book-note">
-                      {en.steps.note}: {note()}
+                      {spoken.steps.note}
+                      {spoken.colon}
+                      {note()}
                     </p>
                   )}
                 </Show>
@@ -244,8 +247,8 @@ function Assumptions() {
   const all = createMemo(() => assumptionsOf(sheet))
   return (
     <section class="book-part">
-      <h2>{en.buildBook.assumptions}</h2>
-      <p class="quiet">{en.buildBook.assumptionsSay}</p>
+      <h2>{spoken.buildBook.assumptions}</h2>
+      <p class="quiet">{spoken.buildBook.assumptionsSay}</p>
       <For each={all().sections}>
         {(section) => (
           <section class="plain-table">
@@ -253,9 +256,9 @@ function Assumptions() {
             <table>
               <thead class="hidden-text">
                 <tr>
-                  <th scope="col">{en.columns.what}</th>
-                  <th scope="col">{en.columns.value}</th>
-                  <th scope="col">{en.columns.from}</th>
+                  <th scope="col">{spoken.columns.what}</th>
+                  <th scope="col">{spoken.columns.value}</th>
+                  <th scope="col">{spoken.columns.from}</th>
                 </tr>
               </thead>
               <tbody>
@@ -264,9 +267,11 @@ function Assumptions() {
                     <tr>
                       <td class="words">
                         <EntryLink name={row.name}>{row.label}</EntryLink>
-                        <Show when={row.changed}> · {en.row.overridden}</Show>
+                        <Show when={row.changed}> · {spoken.row.overridden}</Show>
                       </td>
-                      <td>{row.text ?? (row.shape === "table" ? en.buildBook.inTable : en.row.blank)}</td>
+                      <td>
+                        {row.text ?? (row.shape === "table" ? spoken.buildBook.inTable : spoken.row.blank)}
+                      </td>
                       <td class="book-places">{row.sources.join(", ")}</td>
                     </tr>
                   )}
@@ -276,7 +281,7 @@ function Assumptions() {
           </section>
         )}
       </For>
-      <h3>{en.detail.sources}</h3>
+      <h3>{spoken.detail.sources}</h3>
       <ol class="book-sources">
         <For each={all().sources}>
           {(source) => (
@@ -305,7 +310,7 @@ function Cautions() {
   })
   return (
     <section class="book-part">
-      <h2>{en.detail.cautions}</h2>
+      <h2>{spoken.detail.cautions}</h2>
       <ul class="book-texts">
         <For each={warned()}>
           {(one) => (

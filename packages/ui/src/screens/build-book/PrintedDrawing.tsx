@@ -1,7 +1,7 @@
 import { type Bounds, type Drawing, type Drawn, type DrawnDimension, resolveDrawing } from "@pegbook/engine"
 import { createMemo, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { fit } from "../drawings/camera.ts"
 import { dimensionLine, marginsFor } from "../drawings/dimension-lines.ts"
 import "../drawings/drawings.css"
@@ -82,8 +82,8 @@ function OnSheet(props: {
         <p class="quiet">
           {props.drawing.says}{" "}
           <strong>
-            {pictorial() ? en.buildBook.notToScale : en.buildBook.scale(onPaper().ratio)}
-            {onPaper().turned ? ` ${en.buildBook.turned}` : ""}
+            {pictorial() ? spoken.buildBook.notToScale : spoken.buildBook.scale(onPaper().ratio)}
+            {onPaper().turned ? ` ${spoken.buildBook.turned}` : ""}
           </strong>
         </p>
       </figcaption>

@@ -1,11 +1,12 @@
+import { inLanguage, shownAs } from "@pegbook/engine"
 import { createMemo, createSignal, For, Index, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Field } from "../../parts/Field.tsx"
 import { HowGood } from "../../parts/HowGood.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { TableExchange } from "../exchange/TableExchange.tsx"
-import { rowsOf, type TableRow } from "../set-out/set-out-model.ts"
+import { keptRowsOf, type TableRow } from "../set-out/set-out-model.ts"
 import { nextStage } from "../steps/steps-model.ts"
 import {
   GROUPINGS,
@@ -19,15 +20,31 @@ import {
 } from "./buy-list-model.ts"
 import "./buy-list.css"
 
-/** Rows of a table as texts; none where the workbook has no such table. */
+/** Rows of a table as they are kept; none where the workbook has no such table. */
 function useRows(table: string): () => readonly TableRow[] {
   const sheet = useSheet()
   return createMemo(() => {
     if (!sheet.has(table)) return []
     const { columns, rowCount } = sheet.table(table)
-    return rowsOf(columns, rowCount)
+    return keptRowsOf(columns, rowCount)
   })
 }
+
+/** An amount with what it is counted in; things that are counted one by one need no word for it. */
+function amountOf(amount: string | undefined, unit: string | undefined): string {
+  const number = shownAs(amount ?? "", "ratio")
+  return unit === "each" || unit === undefined ? number : spoken.buyList.amount(number, inLanguage(unit))
+}
+
+function money(text: string | undefined): string {
+  return shownAs(text ?? "", "money")
+}
+
+function words(text: string | undefined): string {
+  return inLanguage(text ?? "")
+}
+
+const NOTHING = /^0(\.0+)?( \$)?$/
 
 /** What to buy, to be ticked off in the shop; whom to buy it from; and what it comes to. */
 export default function BuyList() {
@@ -35,18 +52,18 @@ export default function BuyList() {
   return (
     <div class="buy">
       <header>
-        <h1>{en.buyList.title}</h1>
-        <p class="quiet">{en.buyList.says}</p>
+        <h1>{spoken.buyList.title}</h1>
+        <p class="quiet">{spoken.buyList.says}</p>
       </header>
-      <Show when={sheet.has("still_to_buy")} fallback={<p>{en.buyList.none}</p>}>
+      <Show when={sheet.has("still_to_buy")} fallback={<p>{spoken.buyList.none}</p>}>
         <Next />
         <Lines />
         <Plans />
         <Sums />
         <Gone />
         <section class="buy-prices" aria-labelledby="buy-prices">
-          <h2 id="buy-prices">{en.buyList.prices}</h2>
-          <p class="quiet">{en.buyList.pricesSay}</p>
+          <h2 id="buy-prices">{spoken.buyList.prices}</h2>
+          <p class="quiet">{spoken.buyList.pricesSay}</p>
           <p class="actions">
             <EntryLink name="prices">{sheet.label("prices")}</EntryLink>
             <EntryLink name="suppliers">{sheet.label("suppliers")}</EntryLink>
@@ -69,13 +86,15 @@ function Next() {
         const short = () => shortFor(rows(), stage())
         return (
           <section class="buy-next" aria-labelledby="buy-next">
-            <h2 id="buy-next">{en.buyList.next(stage().title)}</h2>
-            <Show when={short().length > 0} fallback={<p role="status">{en.buyList.nextReady}</p>}>
+            <h2 id="buy-next">{spoken.buyList.next(stage().title)}</h2>
+            <Show when={short().length > 0} fallback={<p role="status">{spoken.buyList.nextReady}</p>}>
               <ul>
                 <Index each={short()}>
                   {(row) => (
                     <li>
-                      {name(row())}: <strong>{en.buyList.amount(row().short ?? "", row().unit ?? "")}</strong>
+                      {name(row())}
+                      {spoken.colon}
+                      <strong>{amountOf(row().short, row().unit)}</strong>
                     </li>
                   )}
                 </Index>
@@ -89,7 +108,8 @@ function Next() {
 }
 
 function name(row: TableRow): string {
-  return [row.item, lengthTyped(row.length)].filter((text) => text !== "").join(", ")
+  const length = shownAs(lengthTyped(row.length), "length")
+  return [words(row.item), length].filter((text) => text !== "").join(", ")
 }
 
 function Lines() {
@@ -98,19 +118,23 @@ function Lines() {
   const still = useRows("still_to_buy")
   const [grouping, setGrouping] = createSignal<Grouping>("group")
   const groups = createMemo(() =>
-    groupedBy(rows(), grouping(), grouping() === "stage" ? sheet.stages().map(({ title }) => title) : []),
+    groupedBy(
+      rows().map((row) => ({ ...row, [grouping()]: words(row[grouping()]) })),
+      grouping(),
+      grouping() === "stage" ? sheet.stages().map(({ title }) => title) : [],
+    ),
   )
   const states = createMemo(
     () => new Map(still().map((row) => [lineKey(row.item ?? "", row.length ?? ""), row])),
   )
-  const blank = () => (grouping() === "supplier" ? en.buyList.nobody : en.buyList.elsewhere)
+  const blank = () => (grouping() === "supplier" ? spoken.buyList.nobody : spoken.buyList.elsewhere)
   return (
     <section aria-labelledby="buy-lines">
       <h2 id="buy-lines" class="hidden-text">
-        {en.buyList.lines}
+        {spoken.buyList.lines}
       </h2>
       <fieldset class="choices buy-by">
-        <legend>{en.buyList.by}</legend>
+        <legend>{spoken.buyList.by}</legend>
         <For each={GROUPINGS}>
           {(one) => (
             <label class="choice">
@@ -120,7 +144,7 @@ function Lines() {
                 checked={grouping() === one}
                 onChange={() => setGrouping(one)}
               />
-              <span>{en.buyList.groupings[one]}</span>
+              <span>{spoken.buyList.groupings[one]}</span>
             </label>
           )}
         </For>
@@ -153,28 +177,28 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
     return sheet.typedRows("purchases").find((one) => lineKey(one.item ?? "", one.length ?? "") === key)
   }
   const isPriced = () => props.row.price_unit !== "no price"
-  const price = () => (isPriced() ? (props.row.cost ?? "") : en.buyList.unpriced)
+  const price = () => (isPriced() ? money(props.row.cost) : spoken.buyList.unpriced)
   return (
     <li class="buy-line" classList={{ "buy-bought": isBought() }} data-line={name(props.row)}>
       <label class="buy-tick">
         <input
           type="checkbox"
           checked={isBought()}
-          aria-label={en.buyList.tick(name(props.row))}
+          aria-label={spoken.buyList.tick(name(props.row))}
           onChange={(event) =>
             sheet.editTable("purchases", [
               ...withBought(sheet.typedRows("purchases"), props.row, event.currentTarget.checked),
             ])
           }
         />
-        <span class="buy-take">{en.buyList.amount(props.row.take ?? "", props.row.take_unit ?? "")}</span>
+        <span class="buy-take">{amountOf(props.row.take, props.row.take_unit)}</span>
         <span class="buy-name">{name(props.row)}</span>
       </label>
       <button
         type="button"
         class="buy-more"
         aria-expanded={open()}
-        aria-label={en.buyList.more(price(), name(props.row))}
+        aria-label={spoken.buyList.more(price(), name(props.row))}
         onClick={() => setOpen((was) => !was)}
       >
         {price()}
@@ -182,44 +206,43 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
       <Show when={finding() === "not enough" || finding() === "more than is needed"}>
         <p class="buy-state">
           {finding() === "not enough"
-            ? en.buyList.short(props.state?.short ?? "", props.state?.unit ?? "")
-            : en.buyList.back(props.state?.returns ?? "", props.state?.unit ?? "")}
+            ? spoken.buyList.short(shownAs(props.state?.short ?? "", "ratio"), words(props.state?.unit))
+            : spoken.buyList.back(shownAs(props.state?.returns ?? "", "ratio"), words(props.state?.unit))}
         </p>
       </Show>
       <Show when={isPriced() && props.row.finding !== "in order"}>
-        <p class="buy-state">{props.row.finding}</p>
+        <p class="buy-state">{words(props.row.finding)}</p>
       </Show>
       <Show when={open()}>
         <dl class="buy-facts">
-          <Fact says={en.buyList.facts.supplier} text={props.row.supplier} />
+          <Fact says={spoken.buyList.facts.supplier} text={words(props.row.supplier)} />
           <Fact
-            says={en.buyList.facts.price}
-            text={isPriced() ? en.buyList.priceOf(props.row.price ?? "", props.row.price_unit ?? "") : ""}
+            says={spoken.buyList.facts.price}
+            text={
+              isPriced() ? spoken.buyList.priceOf(money(props.row.price), words(props.row.price_unit)) : ""
+            }
           />
+          <Fact says={spoken.buyList.facts.need} text={amountOf(props.row.quantity, props.row.unit)} />
           <Fact
-            says={en.buyList.facts.need}
-            text={en.buyList.amount(props.row.quantity ?? "", props.row.unit ?? "")}
+            says={spoken.buyList.facts.left}
+            text={props.row.left === "0" ? "" : amountOf(props.row.left, props.row.unit)}
           />
-          <Fact
-            says={en.buyList.facts.left}
-            text={props.row.left === "0" ? "" : en.buyList.amount(props.row.left ?? "", props.row.unit ?? "")}
-          />
-          <Fact says={en.buyList.facts.stages} text={props.row.stages} />
-          <Fact says={en.buyList.facts.lead} text={props.row.lead === "0" ? "" : props.row.lead} />
-          <Fact says={en.buyList.facts.orderBy} text={props.row.order_by} />
-          <Fact says={en.buyList.facts.assumed} text={props.row.assumed} />
+          <Fact says={spoken.buyList.facts.stages} text={words(props.row.stages)} />
+          <Fact says={spoken.buyList.facts.lead} text={props.row.lead === "0" ? "" : props.row.lead} />
+          <Fact says={spoken.buyList.facts.orderBy} text={words(props.row.order_by)} />
+          <Fact says={spoken.buyList.facts.assumed} text={words(props.row.assumed)} />
         </dl>
-        <Show when={note()} fallback={<p class="quiet">{en.buyList.tickFirst}</p>}>
+        <Show when={note()} fallback={<p class="quiet">{spoken.buyList.tickFirst}</p>}>
           {(kept) => (
             <div class="buy-notes">
               <For each={["bought", "paid", "used"] as const}>
                 {(column) => (
                   <div>
-                    <span class="block-caption">{en.buyList.notes[column]}</span>
+                    <span class="block-caption">{spoken.buyList.notes[column]}</span>
                     <Field
-                      label={`${en.buyList.notes[column]}: ${name(props.row)}`}
-                      text={kept()[column] ?? ""}
-                      measure={column === "bought" ? "ratio" : "text"}
+                      label={`${spoken.buyList.notes[column]}${spoken.colon}${name(props.row)}`}
+                      text={shownAs(kept()[column] ?? "", "ratio")}
+                      measure="ratio"
                       commit={(text) =>
                         sheet.editTable("purchases", [
                           ...withNote(sheet.typedRows("purchases"), props.row, column, text),
@@ -260,11 +283,11 @@ function Plans() {
   }
   return (
     <section class="buy-plans" aria-labelledby="buy-plans">
-      <h2 id="buy-plans">{en.buyList.plans}</h2>
-      <Show when={rows().length > 0} fallback={<p class="quiet">{en.buyList.noPlans}</p>}>
-        <HowGood view={sheet.entry("supplier_choice")} proven={en.buyList.provenSays} />
+      <h2 id="buy-plans">{spoken.buyList.plans}</h2>
+      <Show when={rows().length > 0} fallback={<p class="quiet">{spoken.buyList.noPlans}</p>}>
+        <HowGood view={sheet.entry("supplier_choice")} proven={spoken.buyList.provenSays} />
         <fieldset class="buy-choices">
-          <legend class="quiet">{en.buyList.plansSay}</legend>
+          <legend class="quiet">{spoken.buyList.plansSay}</legend>
           <Index each={choices()}>
             {(row) => (
               <label class="buy-plan" data-plan={row().plan}>
@@ -275,15 +298,13 @@ function Plans() {
                   onChange={() => choose(row().from ?? "")}
                 />
                 <span class="buy-plan-name">
-                  <strong>{row().plan}</strong>
-                  <span class="quiet">
-                    {row().finding}; {en.buyList.orders(row().orders ?? "")}
-                  </span>
-                  <Show when={row().saving !== "0.00"}>
-                    <span class="buy-saving">{en.buyList.saving(row().saving ?? "")}</span>
+                  <strong>{words(row().plan)}</strong>
+                  <span class="quiet">{spoken.buyList.plan(words(row().finding), row().orders ?? "")}</span>
+                  <Show when={!NOTHING.test(row().saving ?? "")}>
+                    <span class="buy-saving">{spoken.buyList.saving(money(row().saving))}</span>
                   </Show>
                 </span>
-                <span class="buy-plan-sum">{row().total}</span>
+                <span class="buy-plan-sum">{money(row().total)}</span>
               </label>
             )}
           </Index>
@@ -291,7 +312,7 @@ function Plans() {
         <Show when={trip()}>
           {(row) => (
             <p data-plan={row().plan}>
-              {en.buyList.trip(row().finding ?? "", row().total ?? "", row().saving ?? "")}
+              {spoken.buyList.trip(words(row().finding), money(row().total), money(row().saving))}
             </p>
           )}
         </Show>
@@ -307,23 +328,25 @@ function Sums() {
   const spent = useRows("spent")
   return (
     <section class="buy-sums" aria-labelledby="buy-sums">
-      <h2 id="buy-sums">{en.buyList.sums}</h2>
+      <h2 id="buy-sums">{spoken.buyList.sums}</h2>
       <dl>
         <Index each={orders()}>
           {(row) => (
             <div data-order={row().supplier}>
               <dt>
-                {en.buyList.invoice(row().supplier === "" ? en.buyList.nobody : (row().supplier ?? ""))}
+                {spoken.buyList.invoice(
+                  row().supplier === "" ? spoken.buyList.nobody : words(row().supplier),
+                )}
               </dt>
-              <dd>{row().total}</dd>
+              <dd>{money(row().total)}</dd>
             </div>
           )}
         </Index>
         <Index each={costs()}>
           {(row) => (
             <div data-cost={row().line}>
-              <dt>{en.buyList.costLine(row().line ?? "", row().lines ?? "")}</dt>
-              <dd>{row().line === "without a price" ? "" : row().amount}</dd>
+              <dt>{spoken.buyList.costLine(words(row().line), row().lines ?? "")}</dt>
+              <dd>{row().line === "without a price" ? "" : money(row().amount)}</dd>
             </div>
           )}
         </Index>
@@ -336,8 +359,8 @@ function Sums() {
         <Index each={spent()}>
           {(row) => (
             <div data-spent={row().line}>
-              <dt>{row().line}</dt>
-              <dd>{row().amount}</dd>
+              <dt>{words(row().line)}</dt>
+              <dd>{money(row().amount)}</dd>
             </div>
           )}
         </Index>
@@ -353,12 +376,14 @@ function Gone() {
   return (
     <Show when={gone().length > 0}>
       <section aria-labelledby="buy-gone">
-        <h2 id="buy-gone">{en.buyList.gone}</h2>
+        <h2 id="buy-gone">{spoken.buyList.gone}</h2>
         <ul>
           <Index each={gone()}>
             {(row) => (
               <li>
-                {name(row())}: {en.buyList.amount(row().got ?? "", row().unit ?? "")}
+                {name(row())}
+                {spoken.colon}
+                {amountOf(row().got, row().unit)}
               </li>
             )}
           </Index>

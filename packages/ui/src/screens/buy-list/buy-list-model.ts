@@ -1,4 +1,4 @@
-import type { StageView } from "@pegbook/engine"
+import { inLanguage, type StageView } from "@pegbook/engine"
 import type { TypedRow } from "../../bridge/sheet.ts"
 import type { TableRow } from "../set-out/set-out-model.ts"
 
@@ -32,9 +32,9 @@ export function groupedBy(
   return sorted.map((title) => ({ title, rows: groups.get(title) ?? [] }))
 }
 
-/** What a line of the list and a line of the notes have in common. A thing of no length is listed with a length of nothing. */
+/** What a line of the list and a line of the notes have in common, however thousands are marked. A thing of no length is listed with a length of nothing. */
 export function lineKey(item: string, length: string): string {
-  return `${item.toLowerCase()}\n${lengthTyped(length)}`
+  return `${item.toLowerCase()}\n${lengthTyped(length).replace(/[\s,]/g, "")}`
 }
 
 /** A length as it is typed into the notes: nothing for what has none. */
@@ -77,7 +77,7 @@ export function withNote(
 export function shortFor(rows: readonly TableRow[], stage: StageView): readonly TableRow[] {
   return rows.filter(
     (row) =>
-      (row.stages ?? "").split("; ").includes(stage.title) &&
+      (row.stages ?? "").split("; ").map(inLanguage).includes(stage.title) &&
       (row.finding === "to buy" || row.finding === "not enough"),
   )
 }

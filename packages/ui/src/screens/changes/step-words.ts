@@ -1,7 +1,7 @@
-import type { Change, HistoryStep } from "@pegbook/engine"
+import { type Change, type HistoryStep, shownAs } from "@pegbook/engine"
 import type { Sheet } from "../../bridge/sheet.ts"
 import { rowIn, withoutRow } from "../../bridge/walk.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** What the words lean on: labels, what a template starts with, and the titles of scenarios. */
 export type Named = Pick<Sheet, "has" | "label" | "entry" | "scenarios">
@@ -15,39 +15,44 @@ export function stepWords(step: HistoryStep, named: Named): string {
   // Who copies or deletes a scenario goes over to another by that; it goes without saying.
   const told = step.changes.filter((change) => change.of !== "current" || !madeCopy)
   const words = told.slice(0, TOLD).map((change) => changeWords(change, named))
-  if (told.length > TOLD) words.push(en.changes.andMore(told.length - TOLD))
-  return words.length === 0 ? en.changes.nothing : words.join("; ")
+  if (told.length > TOLD) words.push(spoken.changes.andMore(told.length - TOLD))
+  return words.length === 0 ? spoken.changes.nothing : words.join("; ")
 }
 
 function changeWords(change: Change, named: Named): string {
   switch (change.of) {
     case "typed": {
       const label = labelOf(change.name, named)
-      const before = change.from ?? originalOf(change.name, named)
+      const before =
+        change.from === null ? originalOf(change.name, named) : shown(change.from, change.name, named)
       return change.to === null
-        ? en.changes.put(label, change.from ?? en.row.blank)
-        : en.changes.typed(label, shown(before), shown(change.to))
+        ? spoken.changes.put(label, shown(change.from ?? "", change.name, named))
+        : spoken.changes.typed(label, before, shown(change.to, change.name, named))
     }
     case "rows": {
       const label = labelOf(change.name, named)
-      return change.to === null ? en.changes.rowsBack(label) : en.changes.rows(label, change.to.length)
+      return change.to === null
+        ? spoken.changes.rowsBack(label)
+        : spoken.changes.rows(label, change.to.length)
     }
     case "title":
-      return en.changes.renamed(change.from, change.to)
+      return spoken.changes.renamed(change.from, change.to)
     case "scenario":
-      if (change.to === null) return en.changes.removed(change.from?.title ?? "")
-      return change.to.sealed ? en.changes.sealed(change.to.title) : en.changes.copyMade(change.to.title)
+      if (change.to === null) return spoken.changes.removed(change.from?.title ?? "")
+      return change.to.sealed
+        ? spoken.changes.sealed(change.to.title)
+        : spoken.changes.copyMade(change.to.title)
     case "current": {
       const to = named.scenarios().find((one) => one.id === change.to)
-      return to === undefined ? en.changes.movedAway : en.changes.moved(to.title)
+      return to === undefined ? spoken.changes.movedAway : spoken.changes.moved(to.title)
     }
     case "units":
-      return en.changes.units(change.to)
+      return spoken.changes.units(change.to)
     case "own":
-      if (change.to === null) return en.changes.ownRemoved(change.from?.label ?? "")
+      if (change.to === null) return spoken.changes.ownRemoved(change.from?.label ?? "")
       return change.from === null
-        ? en.changes.ownAdded(change.to.label)
-        : en.changes.ownChanged(change.to.label)
+        ? spoken.changes.ownAdded(change.to.label)
+        : spoken.changes.ownChanged(change.to.label)
   }
 }
 
@@ -56,7 +61,7 @@ export function labelOf(name: string, named: Pick<Named, "has" | "label">): stri
   const entry = withoutRow(name)
   const label = named.has(entry) ? named.label(entry) : entry
   const row = rowIn(name)
-  return row === undefined ? label : en.over.row(label, row)
+  return row === undefined ? label : spoken.over.row(label, row)
 }
 
 /** The scenario that a step typed into, where it did. */
@@ -66,11 +71,16 @@ export function scenarioOf(step: HistoryStep): string | undefined {
 }
 
 function originalOf(name: string, named: Named): string {
-  if (!named.has(name)) return en.changes.template
+  if (!named.has(name)) return spoken.changes.template
   const { kind, original } = named.entry(name)
-  return kind === "input" || kind === "figure" ? (original ?? "") : en.changes.template
+  return kind === "input" || kind === "figure" ? shown(original ?? "", name, named) : spoken.changes.template
 }
 
-function shown(text: string): string {
-  return text === "" ? en.row.blank : text
+/** A text that was kept under a name, as it is read. */
+function shown(text: string, name: string, named: Pick<Named, "has" | "entry">): string {
+  if (text === "") return spoken.row.blank
+  const entry = withoutRow(name)
+  if (!named.has(entry)) return text
+  const { measure, shape } = named.entry(entry)
+  return shownAs(text, measure, shape === "list")
 }

@@ -7,7 +7,7 @@ import { Bars } from "../../explore/Bars.tsx"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { ScenarioBox, scenarioTitle } from "../../parts/ScenarioBox.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { checkLines, checkWords, firstPair, type Line, linesOf, rowLines } from "./compare-model.ts"
 
 /** Rows of one table that are listed; the rest are in the table itself. */
@@ -59,19 +59,19 @@ export default function Compare() {
 
   return (
     <div class="compare">
-      <h1>{en.compare.title}</h1>
+      <h1>{spoken.compare.title}</h1>
       <Show
         when={sheet.scenarios().length > 1}
         fallback={
           <>
-            <p>{en.compare.onlyOne}</p>
+            <p>{spoken.compare.onlyOne}</p>
             <ScenarioBox />
           </>
         }
       >
         <fieldset class="sides-chosen">
-          <legend>{en.compare.choose}</legend>
-          <p class="quiet">{en.compare.chooseSays}</p>
+          <legend>{spoken.compare.choose}</legend>
+          <p class="quiet">{spoken.compare.chooseSays}</p>
           <div class="choices">
             <For each={sheet.scenarios()}>
               {(one) => (
@@ -88,7 +88,7 @@ export default function Compare() {
           </div>
         </fieldset>
         <p role="status" class="quiet">
-          {working() ? en.compare.working : chosen().length < 2 ? en.compare.sameScenario : ""}
+          {working() ? spoken.compare.working : chosen().length < 2 ? spoken.compare.sameScenario : ""}
         </p>
         <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
         <Show when={stands().length > 1 && stands()} keyed>
@@ -130,23 +130,23 @@ function SideBySide(props: { readonly sides: readonly Stand[] }) {
   return (
     <>
       <Show when={nothing()}>
-        <p>{en.compare.noDifference}</p>
+        <p>{spoken.compare.noDifference}</p>
       </Show>
-      <Differences title={en.compare.inputs} any={inputs().length > 0}>
+      <Differences title={spoken.compare.inputs} any={inputs().length > 0}>
         <For each={inputs()}>{(line) => <TextLine line={line} />}</For>
       </Differences>
-      <Differences title={en.compare.cost} any={cost().length > 0}>
+      <Differences title={spoken.compare.cost} any={cost().length > 0}>
         <For each={cost()}>{(line) => <TextLine line={line} />}</For>
       </Differences>
       <ResultBars sides={props.sides} lines={[...cost(), ...results()]} />
-      <Differences title={en.compare.checks} any={checks().length > 0}>
+      <Differences title={spoken.compare.checks} any={checks().length > 0}>
         <For each={checks()}>
           {(line) => (
             <Cells name={line.name}>
               <For each={line.checks}>
                 {(check, side) => (
                   <Side side={side()}>
-                    <Show when={check} fallback={en.row.noValue}>
+                    <Show when={check} fallback={spoken.row.noValue}>
                       {(one) => <Verdict check={one()} />}
                     </Show>
                   </Side>
@@ -156,17 +156,17 @@ function SideBySide(props: { readonly sides: readonly Stand[] }) {
           )}
         </For>
       </Differences>
-      <Differences title={en.compare.results} any={results().length > 0}>
+      <Differences title={spoken.compare.results} any={results().length > 0}>
         <For each={results()}>{(line) => <TextLine line={line} />}</For>
       </Differences>
       <Show when={tables().length > 0}>
         <section class="differences">
-          <h2>{en.compare.lists}</h2>
+          <h2>{spoken.compare.lists}</h2>
           <For each={tables()}>
             {({ name, lines }) => (
               <details class="list-differs" data-table={name}>
                 <summary>
-                  {sheet.label(name)} <span class="quiet">{en.compare.rows(lines.length)}</span>
+                  {sheet.label(name)} <span class="quiet">{spoken.compare.rows(lines.length)}</span>
                 </summary>
                 <Table>
                   <For each={lines.slice(0, ROWS_LISTED)}>
@@ -175,7 +175,7 @@ function SideBySide(props: { readonly sides: readonly Stand[] }) {
                         <th scope="row">{line.what}</th>
                         <For each={line.cells}>
                           {(text, side) => (
-                            <Side side={side()}>{text === "" ? en.compare.notThere : text}</Side>
+                            <Side side={side()}>{text === "" ? spoken.compare.notThere : text}</Side>
                           )}
                         </For>
                       </tr>
@@ -185,7 +185,7 @@ function SideBySide(props: { readonly sides: readonly Stand[] }) {
                 <p>
                   <EntryLink name={name}>{sheet.label(name)}</EntryLink>{" "}
                   <Show when={lines.length > ROWS_LISTED}>
-                    <span class="quiet">{en.compare.rowsMore(lines.length - ROWS_LISTED)}</span>
+                    <span class="quiet">{spoken.compare.rowsMore(lines.length - ROWS_LISTED)}</span>
                   </Show>
                 </p>
               </details>
@@ -194,7 +194,7 @@ function SideBySide(props: { readonly sides: readonly Stand[] }) {
         </section>
       </Show>
       <p class="same" data-same={same()}>
-        {en.compare.same(same())}
+        {spoken.compare.same(same())}
       </p>
     </>
   )
@@ -219,7 +219,7 @@ function SideBySide(props: { readonly sides: readonly Stand[] }) {
       <table style={{ "--sides": String(props.sides.length) }}>
         <thead>
           <tr>
-            <th scope="col">{en.compare.what}</th>
+            <th scope="col">{spoken.compare.what}</th>
             <For each={props.sides}>{(side) => <th scope="col">{side.title}</th>}</For>
           </tr>
         </thead>
@@ -284,9 +284,9 @@ function ResultBars(props: { readonly sides: readonly Stand[]; readonly lines: r
     <Show when={shown()}>
       {(name) => (
         <section class="differences">
-          <h2>{en.compare.bars}</h2>
+          <h2>{spoken.compare.bars}</h2>
           <label class="chooser">
-            <span class="block-caption">{en.compare.barsFor}</span>
+            <span class="block-caption">{spoken.compare.barsFor}</span>
             <select class="field" onChange={(event) => setChosen(event.currentTarget.value)}>
               <For each={numbers()}>
                 {(one) => (
@@ -298,7 +298,7 @@ function ResultBars(props: { readonly sides: readonly Stand[]; readonly lines: r
             </select>
           </label>
           <Bars
-            label={en.compare.barsSay(sheet.label(name()))}
+            label={spoken.compare.barsSay(sheet.label(name()))}
             bars={props.sides.map((side) => ({
               title: side.title,
               text: side.numbers[name()]?.text ?? "",
@@ -315,7 +315,7 @@ function Verdict(props: { readonly check: CheckView }) {
   return (
     <>
       <span class={`verdict verdict-${props.check.verdict}`}>
-        <Mark verdict={props.check.verdict} /> {en.verdicts[props.check.verdict]}
+        <Mark verdict={props.check.verdict} /> {spoken.verdicts[props.check.verdict]}
       </span>
       <span class="quiet verdict-rest">{checkWords(props.check)}</span>
     </>

@@ -1,6 +1,6 @@
 import type { CheckView, ScenarioView } from "@pegbook/engine"
 import type { Stand } from "../../explore/asked.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** Two different scenarios to put side by side: the one open, and the one saved next to it; in the order they were made. */
 export function firstPair(scenarios: readonly ScenarioView[], current: string): readonly string[] {
@@ -30,7 +30,7 @@ export function linesOf(
         name,
         cells: found.map((side) => {
           const one = side.get(name)
-          return { text: (one === undefined ? first : one.right)?.text ?? en.row.blank, by: one?.by }
+          return { text: (one === undefined ? first : one.right)?.text ?? spoken.row.blank, by: one?.by }
         }),
       }
     })
@@ -78,7 +78,7 @@ export function rowLines(
     const says = (row: readonly string[] | undefined): string => {
       if (row === undefined) return ""
       const said = columns.filter((column) => !texts[column] && row[column] !== "")
-      return said.map((column) => `${labels[column]} ${row[column]}`).join(", ") || en.compare.there
+      return said.map((column) => `${labels[column]} ${row[column]}`).join(", ") || spoken.compare.there
     }
     return [{ what: key, cells: rows.map(says) }]
   })
@@ -91,7 +91,7 @@ function byKey(
   const found = new Map<string, readonly string[]>()
   for (const [index, row] of rows.entries()) {
     const said = row.filter((text, column) => texts[column] && text !== "").join(", ")
-    let key = said === "" ? en.compare.row(index + 1) : said
+    let key = said === "" ? spoken.compare.row(index + 1) : said
     for (let again = 2; found.has(key); again++) key = `${said} (${again})`
     found.set(key, row)
   }
@@ -101,5 +101,5 @@ function byKey(
 /** "4' 2", at most 5' 0"": what a check's verdict rests on. */
 export function checkWords(check: CheckView): string {
   const { demand, limit, sense } = check
-  return demand === undefined || limit === undefined ? "" : en.row.against(demand.text, limit.text, sense)
+  return demand === undefined || limit === undefined ? "" : spoken.row.against(demand.text, limit.text, sense)
 }

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import type { DrawnBoard } from "./cut-list-model.ts"
 
 /** The drawing's own units: it is stretched to the width that there is. */
@@ -11,14 +11,14 @@ export function Board(props: { readonly board: DrawnBoard }) {
   const board = () => props.board
   const name = (at: number) => {
     const piece = board().pieces[at]
-    return piece === undefined ? "" : `${en.cutList.piece(piece.part, piece.mark)}, ${piece.length}`
+    return piece === undefined ? "" : `${spoken.cutList.piece(piece.part, piece.mark)}, ${piece.length}`
   }
   const left = () => {
     const { left } = board()
-    return left === undefined ? en.cutList.nothingLeft : en.cutList.left(left)
+    return left === undefined ? spoken.cutList.nothingLeft : spoken.cutList.left(left)
   }
   const said = () =>
-    en.cutList.drawn(
+    spoken.cutList.drawn(
       board().number,
       board().length,
       board()
@@ -29,7 +29,7 @@ export function Board(props: { readonly board: DrawnBoard }) {
   return (
     <li data-board={board().number}>
       <p class="cut-board-name">
-        <strong>{en.cutList.board(board().number)}</strong> <span class="quiet">{left()}</span>
+        <strong>{spoken.cutList.board(board().number)}</strong> <span class="quiet">{left()}</span>
       </p>
       <div class="cut-bar" style={{ width: `${board().share * 100}%` }}>
         <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} preserveAspectRatio="none" role="img" aria-label={said()}>
@@ -55,13 +55,13 @@ export function Board(props: { readonly board: DrawnBoard }) {
         <For each={board().pieces}>
           {({ part, mark, length }) => (
             <li>
-              {en.cutList.piece(part, mark)} <strong>{length}</strong>
+              {spoken.cutList.piece(part, mark)} <strong>{length}</strong>
             </li>
           )}
         </For>
       </ol>
       <Show when={board().own}>
-        <p class="quiet">{en.cutList.own}</p>
+        <p class="quiet">{spoken.cutList.own}</p>
       </Show>
     </li>
   )

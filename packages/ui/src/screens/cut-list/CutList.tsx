@@ -2,7 +2,7 @@ import { createMemo, For, type JSX, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { HowGood, Verdict } from "../../parts/HowGood.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { rowsOf } from "../set-out/set-out-model.ts"
 import { Board } from "./Board.tsx"
 import { boardGroups, offcutsOf } from "./cut-list-model.ts"
@@ -16,10 +16,10 @@ export default function CutList() {
   return (
     <div class="cut-list">
       <header>
-        <h1>{en.cutList.title}</h1>
-        <p class="quiet">{en.cutList.says}</p>
+        <h1>{spoken.cutList.title}</h1>
+        <p class="quiet">{spoken.cutList.says}</p>
       </header>
-      <Show when={sheet.has(PLAN)} fallback={<p>{en.cutList.none}</p>}>
+      <Show when={sheet.has(PLAN)} fallback={<p>{spoken.cutList.none}</p>}>
         <Plan />
       </Show>
     </div>
@@ -45,26 +45,26 @@ function Plan() {
   const offcuts = createMemo(() => offcutsOf(columns()))
   return (
     <>
-      <HowGood view={view()} proven={en.cutList.provenSays} />
-      <Said title={en.cutList.unmet} sentences={view().report?.unmet ?? []} />
-      <Said title={en.cutList.advice} sentences={view().report?.advice ?? []} />
+      <HowGood view={view()} proven={spoken.cutList.provenSays} />
+      <Said title={spoken.cutList.unmet} sentences={view().report?.unmet ?? []} />
+      <Said title={spoken.cutList.advice} sentences={view().report?.advice ?? []} />
       <p>
-        <EntryLink name={PLAN}>{en.cutList.table}</EntryLink>
+        <EntryLink name={PLAN}>{spoken.cutList.table}</EntryLink>
       </p>
       <For each={view().cautions}>{(caution) => <p class="cut-list-caution">{caution}</p>}</For>
-      <Show when={groups().length > 0} fallback={<p>{en.cutList.empty}</p>}>
-        <p class="quiet">{en.cutList.key}</p>
+      <Show when={groups().length > 0} fallback={<p>{spoken.cutList.empty}</p>}>
+        <p class="quiet">{spoken.cutList.key}</p>
       </Show>
       <For each={groups()}>
         {(group) => (
-          <Part title={en.cutList.boards(group.size)}>
+          <Part title={spoken.cutList.boards(group.size)}>
             <For each={group.lengths}>
               {({ length, own, boards }) => (
                 <>
                   <h3>
                     {own
-                      ? en.cutList.ownLength(boards.length, length)
-                      : en.cutList.ofLength(boards.length, length)}
+                      ? spoken.cutList.ownLength(boards.length, length)
+                      : spoken.cutList.ofLength(boards.length, length)}
                   </h3>
                   <ul class="cut-boards" data-boards={`${group.size} ${length}`}>
                     <For each={boards}>{(board) => <Board board={board} />}</For>
@@ -75,23 +75,23 @@ function Plan() {
           </Part>
         )}
       </For>
-      <Part title={en.cutList.leftOver}>
-        <Show when={offcuts().length > 0} fallback={<p>{en.cutList.leftOverNone}</p>}>
-          <p class="quiet">{en.cutList.leftOverSays}</p>
+      <Part title={spoken.cutList.leftOver}>
+        <Show when={offcuts().length > 0} fallback={<p>{spoken.cutList.leftOverNone}</p>}>
+          <p class="quiet">{spoken.cutList.leftOverSays}</p>
           <ul class="cut-offcuts" data-offcuts>
             <For each={offcuts()}>
               {({ size, length, count }) => (
                 <li>
-                  <strong>{en.cutList.offcut(count, length)}</strong> <span class="quiet">{size}</span>
+                  <strong>{spoken.cutList.offcut(count, length)}</strong> <span class="quiet">{size}</span>
                 </li>
               )}
             </For>
           </ul>
         </Show>
       </Part>
-      <Part title={en.cutList.own}>
+      <Part title={spoken.cutList.own}>
         <p>
-          <EntryLink name="offcuts_owned">{en.cutList.ownSays}</EntryLink>
+          <EntryLink name="offcuts_owned">{spoken.cutList.ownSays}</EntryLink>
         </p>
       </Part>
       <Joints />
@@ -107,9 +107,9 @@ function Joints() {
     sheet.names().filter((name) => /^[a-z_]+_joints$/.test(name) && sheet.entry(name).shape === "table")
   const filled = () => tables().filter((name) => sheet.table(name).rowCount > 0)
   return (
-    <Part title={en.cutList.joints}>
-      <Show when={filled().length > 0} fallback={<p>{en.cutList.jointsNone}</p>}>
-        <p class="quiet">{en.cutList.jointsSay}</p>
+    <Part title={spoken.cutList.joints}>
+      <Show when={filled().length > 0} fallback={<p>{spoken.cutList.jointsNone}</p>}>
+        <p class="quiet">{spoken.cutList.jointsSay}</p>
         <For each={filled()}>{(name) => <JointTable name={name} />}</For>
       </Show>
     </Part>
@@ -126,7 +126,7 @@ function JointTable(props: { readonly name: string }) {
       <h3>
         <EntryLink name={props.name}>{sheet.entry(props.name).label}</EntryLink>
       </h3>
-      <Verdict view={sheet.entry(props.name)} proven={en.cutList.provenSays} />
+      <Verdict view={sheet.entry(props.name)} proven={spoken.cutList.provenSays} />
       <ul class="cut-joints" data-joints={props.name}>
         <For each={rows()}>
           {(row) => (
@@ -157,14 +157,14 @@ function Others() {
     })
   return (
     <Show when={tables().length > 0}>
-      <Part title={en.cutList.others}>
+      <Part title={spoken.cutList.others}>
         <For each={tables()}>
           {(name) => (
             <>
               <h3>
                 <EntryLink name={name}>{sheet.entry(name).label}</EntryLink>
               </h3>
-              <Verdict view={sheet.entry(name)} proven={en.cutList.provenSays} />
+              <Verdict view={sheet.entry(name)} proven={spoken.cutList.provenSays} />
             </>
           )}
         </For>

@@ -3,7 +3,7 @@ import { createEffect, createMemo, createSignal, For, Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import type { Lit } from "../../bridge/walk.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { chooseDrawing, chooseShown, chosenDrawing, chosenShown } from "./chosen.ts"
 import { DrawnList } from "./DrawnList.tsx"
 import "./drawings.css"
@@ -21,8 +21,8 @@ export default function Drawings() {
   )
   return (
     <div class="drawings">
-      <h1>{en.drawings.title}</h1>
-      <Show when={drawing()} keyed fallback={<p>{en.drawings.none}</p>}>
+      <h1>{spoken.drawings.title}</h1>
+      <Show when={drawing()} keyed fallback={<p>{spoken.drawings.none}</p>}>
         {(one) => (
           <>
             <Choice drawings={drawings()} chosen={one} />
@@ -41,7 +41,7 @@ function Choice(props: { readonly drawings: readonly Drawing[]; readonly chosen:
   return (
     <>
       <fieldset class="drawing-tabs">
-        <legend class="hidden-text">{en.drawings.choose}</legend>
+        <legend class="hidden-text">{spoken.drawings.choose}</legend>
         <For each={props.drawings}>
           {(one) => (
             <button
@@ -57,7 +57,7 @@ function Choice(props: { readonly drawings: readonly Drawing[]; readonly chosen:
         </For>
       </fieldset>
       <label class="drawing-select">
-        <span class="block-caption">{en.drawings.choose}</span>
+        <span class="block-caption">{spoken.drawings.choose}</span>
         <select class="field" onChange={(event) => choose(event.currentTarget.value)}>
           <For each={props.drawings}>
             {(one) => (
@@ -120,10 +120,10 @@ function OneDrawing(props: { readonly drawing: Drawing; readonly drawings: reado
   return (
     <>
       <p class="quiet drawing-says">{props.drawing.says}</p>
-      <Show when={missing()}>{(one) => <p role="status">{en.drawings.notDrawn(nameOf(one()))}</p>}</Show>
+      <Show when={missing()}>{(one) => <p role="status">{spoken.drawings.notDrawn(nameOf(one()))}</p>}</Show>
       <Show
         when={drawn().bounds}
-        fallback={<p class="drawing-empty">{props.drawing.empty ?? en.drawings.nothing}</p>}
+        fallback={<p class="drawing-empty">{props.drawing.empty ?? spoken.drawings.nothing}</p>}
       >
         {(bounds) => (
           <Picture
@@ -148,7 +148,7 @@ function OneDrawing(props: { readonly drawing: Drawing; readonly drawings: reado
       </Show>
       <Show when={ghost().length > 0}>
         <p class="quiet" data-ghost-says>
-          {en.drawings.before}
+          {spoken.drawings.before}
         </p>
       </Show>
       <div class="drawing-below">
@@ -167,6 +167,6 @@ function OneDrawing(props: { readonly drawing: Drawing; readonly drawings: reado
 
   function nameOf({ name, row }: Lit): string {
     const label = sheet.label(name)
-    return row === undefined ? label : en.drawings.row(label, row)
+    return row === undefined ? label : spoken.drawings.row(label, row)
   }
 }

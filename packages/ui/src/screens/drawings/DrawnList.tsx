@@ -2,7 +2,7 @@ import type { Drawing, Drawn, DrawnDimension } from "@pegbook/engine"
 import { createMemo, createSignal, For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import type { Thing } from "./things.ts"
 
 /** The same as the drawing, in words: every dimension, and every table that is drawn with the values it is drawn from. */
@@ -28,10 +28,10 @@ export function DrawnList(props: {
 
   return (
     <details class="drawn-list" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{en.drawings.list}</summary>
+      <summary>{spoken.drawings.list}</summary>
       <Show when={open()}>
         <Show when={dimensions().length > 0}>
-          <h3>{en.drawings.measured}</h3>
+          <h3>{spoken.drawings.measured}</h3>
           <dl class="facts">
             <For each={dimensions()}>
               {(shape) => (
@@ -49,15 +49,15 @@ export function DrawnList(props: {
         </Show>
         <For each={tables()}>
           {(table) => (
-            <section class="table-scroll" tabindex={0} aria-label={en.table.scroll(sheet.label(table))}>
+            <section class="table-scroll" tabindex={0} aria-label={spoken.table.scroll(sheet.label(table))}>
               <table class="rows">
                 <caption>
                   <EntryLink name={table}>{sheet.label(table)}</EntryLink>{" "}
-                  <span class="quiet">{en.drawings.count(rowsOf(table).length)}</span>
+                  <span class="quiet">{spoken.drawings.count(rowsOf(table).length)}</span>
                 </caption>
                 <thead>
                   <tr>
-                    <th scope="col">{en.table.rowHead}</th>
+                    <th scope="col">{spoken.table.rowHead}</th>
                     <For each={columnsOf(table)}>
                       {(name) => <th scope="col">{sheet.entry(name).label}</th>}
                     </For>

@@ -1,7 +1,7 @@
-import { type DrawnDimension, steppedLength } from "@pegbook/engine"
+import { type DrawnDimension, shownAs, steppedLength } from "@pegbook/engine"
 import { createSignal, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import type { Pixel } from "./camera.ts"
 
 const LARGE = 12
@@ -37,10 +37,16 @@ export function Handle(props: {
     return drag === undefined ? undefined : stepped(metres() + (sign() * drag.by) / props.scale, 0)
   }
 
+  const shown = () => {
+    const typed = preview()
+    return typed === undefined ? undefined : shownAs(typed, view().measure)
+  }
+
   function release(): void {
     const typed = preview()
     setDragged(undefined)
-    if (typed !== undefined && typed !== view().reading?.text) props.change(name(), typed)
+    if (typed !== undefined && shownAs(typed, view().measure) !== view().reading?.text)
+      props.change(name(), typed)
   }
 
   return (
@@ -51,10 +57,10 @@ export function Handle(props: {
         class="drag-handle"
         classList={{ "drag-upright": upright() }}
         data-handle={name()}
-        aria-label={en.drawings.handle(view().label)}
+        aria-label={spoken.drawings.handle(view().label)}
         aria-orientation={upright() ? "vertical" : "horizontal"}
         aria-valuenow={metres()}
-        aria-valuetext={preview() ?? view().reading?.text ?? ""}
+        aria-valuetext={shown() ?? view().reading?.text ?? ""}
         style={{
           left: `${props.at.x + (upright() ? 0 : (dragged()?.by ?? 0))}px`,
           top: `${props.at.y - (upright() ? (dragged()?.by ?? 0) : 0)}px`,
@@ -83,7 +89,7 @@ export function Handle(props: {
           props.change(name(), stepped(metres(), more))
         }}
       />
-      <Show when={preview()}>
+      <Show when={shown()}>
         {(text) => (
           <output class="drag-preview" style={{ left: `${props.at.x}px`, top: `${props.at.y}px` }}>
             {text()}

@@ -1,6 +1,6 @@
 import type { Layer } from "@pegbook/engine"
 import { For, Show } from "solid-js"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** Which layers are shown, and in a drawing of the stack whether they are pulled apart. */
 export function Layers(props: {
@@ -13,7 +13,7 @@ export function Layers(props: {
 }) {
   return (
     <fieldset class="layers">
-      <legend class="block-caption">{en.drawings.layers}</legend>
+      <legend class="block-caption">{spoken.drawings.layers}</legend>
       <Show when={props.apart !== undefined}>
         <label class="choice">
           <input
@@ -21,7 +21,7 @@ export function Layers(props: {
             checked={props.apart === true}
             onChange={(event) => props.pull(event.currentTarget.checked)}
           />
-          {en.drawings.apart}
+          {spoken.drawings.apart}
         </label>
       </Show>
       <For each={props.layers}>

@@ -1,7 +1,7 @@
 import type { Bounds, Drawing, Drawn, DrawnDimension, DrawnShape } from "@pegbook/engine"
 import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show } from "solid-js"
 import type { Lit } from "../../bridge/walk.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { type Camera, fit, type Pixel, pan, zoom } from "./camera.ts"
 import { dimensionLine, marginsFor } from "./dimension-lines.ts"
 import { Handle } from "./Handle.tsx"
@@ -170,7 +170,7 @@ export function Picture(props: {
         classList={{ "picture-nearer": own() !== undefined }}
         ref={frame}
         tabindex={0}
-        aria-label={en.drawings.picture(props.drawing.title)}
+        aria-label={spoken.drawings.picture(props.drawing.title)}
         onKeyDown={press}
         onPointerDown={down}
         onPointerMove={move}
@@ -187,7 +187,7 @@ export function Picture(props: {
           data-drawn={props.drawing.id}
         >
           <title id="drawing-title">{props.drawing.title}</title>
-          <desc id="drawing-says">{en.drawings.described(props.drawing.says)}</desc>
+          <desc id="drawing-says">{spoken.drawings.described(props.drawing.says)}</desc>
           <Strokes
             drawing={props.drawing}
             shown={shown()}
@@ -213,20 +213,20 @@ export function Picture(props: {
       </section>
       <figcaption class="picture-foot">
         <fieldset class="actions">
-          <legend class="hidden-text">{en.drawings.view}</legend>
+          <legend class="hidden-text">{spoken.drawings.view}</legend>
           <button type="button" class="small" onClick={() => closer(NEARER, centre())}>
-            {en.drawings.nearer}
+            {spoken.drawings.nearer}
           </button>
           <button type="button" class="small" onClick={() => closer(1 / NEARER, centre())}>
-            {en.drawings.farther}
+            {spoken.drawings.farther}
           </button>
           <button type="button" class="small" onClick={() => setOwn(undefined)}>
-            {en.drawings.fit}
+            {spoken.drawings.fit}
           </button>
         </fieldset>
         <p class="quiet picture-keys">
-          {en.drawings.keys}
-          <Show when={handles().length > 0}> {en.drawings.handleHint}</Show>
+          {spoken.drawings.keys}
+          <Show when={handles().length > 0}> {spoken.drawings.handleHint}</Show>
         </p>
       </figcaption>
     </figure>

@@ -2,7 +2,7 @@ import { createMemo, For, Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import type { Lit } from "../../bridge/walk.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { isLit, keyOf, type Thing } from "./things.ts"
 
 /** What is pointed at: its row, the values it was drawn from, and the way to the worksheet. */
@@ -41,22 +41,22 @@ export function PointedAt(props: {
   return (
     <section class="pointed" aria-labelledby="pointed-title">
       <h2 class="block-caption" id="pointed-title">
-        {en.drawings.pointed}
+        {spoken.drawings.pointed}
       </h2>
       <div class="actions">
         <button type="button" class="small" data-thing="previous" onClick={() => step(-1)}>
-          {en.drawings.previous}
+          {spoken.drawings.previous}
         </button>
         <button type="button" class="small" data-thing="next" onClick={() => step(1)}>
-          {en.drawings.next}
+          {spoken.drawings.next}
         </button>
         <Show when={props.lit !== undefined}>
           <button type="button" class="small" onClick={() => walk.light(undefined)}>
-            {en.drawings.letGo}
+            {spoken.drawings.letGo}
           </button>
         </Show>
       </div>
-      <Show when={thing()} fallback={<p class="quiet">{en.drawings.pointHint}</p>}>
+      <Show when={thing()} fallback={<p class="quiet">{spoken.drawings.pointHint}</p>}>
         {(one) => (
           <>
             <p class="pointed-name" role="status" data-pointed={one().key}>
@@ -67,14 +67,14 @@ export function PointedAt(props: {
                 {(name) => (
                   <>
                     <dt>{sheet.entry(name).label}</dt>
-                    <dd>{textOf(name, one().row) ?? en.row.noValue}</dd>
+                    <dd>{textOf(name, one().row) ?? spoken.row.noValue}</dd>
                   </>
                 )}
               </For>
             </dl>
             <p>
               <EntryLink name={target(one())} row={one().row}>
-                {en.drawings.toWorksheet}
+                {spoken.drawings.toWorksheet}
               </EntryLink>
             </p>
           </>

@@ -2,7 +2,7 @@ import { type DecimalMark, inWords, measure, type Problem, readTable, type Table
 import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** Rows and lines drawn at most; the counts say how many there are. */
 const MOST_SHOWN = 50
@@ -49,20 +49,20 @@ export default function BringIn(props: { readonly name: string; readonly close: 
       setRefusal(problems[0])
       return
     }
-    session.say(en.exchange.wasPutIn(rows.length, sheet.label(props.name)), () =>
+    session.say(spoken.exchange.wasPutIn(rows.length, sheet.label(props.name)), () =>
       sheet.editTable(props.name, before),
     )
     props.close()
   }
 
   return (
-    <section class="bring-in" aria-label={en.exchange.bringIn}>
+    <section class="bring-in" aria-label={spoken.exchange.bringIn}>
       <p class="quiet">
-        {en.exchange.headings(columns().map(({ name }) => name))}{" "}
-        <Show when={withUnit()}>{(one) => en.exchange.headingUnit(one().name, one().unit)}</Show>
+        {spoken.exchange.headings(columns().map(({ name }) => name))}{" "}
+        <Show when={withUnit()}>{(one) => spoken.exchange.headingUnit(one().name, one().unit)}</Show>
       </p>
       <label class="bring-in-file">
-        <span>{en.exchange.file}</span>
+        <span>{spoken.exchange.file}</span>
         <input
           type="file"
           accept=".csv,.tsv,.txt,text/csv,text/plain"
@@ -70,7 +70,7 @@ export default function BringIn(props: { readonly name: string; readonly close: 
         />
       </label>
       <label>
-        <span>{en.exchange.paste}</span>
+        <span>{spoken.exchange.paste}</span>
         <textarea
           class="field"
           rows={6}
@@ -83,10 +83,10 @@ export default function BringIn(props: { readonly name: string; readonly close: 
       <Show when={read()}>
         {(from) => (
           <div class="bring-in-found">
-            <p role="status">{en.exchange.found(from().good.length, from().bad.length)}</p>
+            <p role="status">{spoken.exchange.found(from().good.length, from().bad.length)}</p>
             <ProblemList problems={from().problems} />
             <Show when={from().bad.length > 0}>
-              <h4>{en.exchange.bad}</h4>
+              <h4>{spoken.exchange.bad}</h4>
               <ul class="bad-rows">
                 <For each={from().bad.slice(0, MOST_SHOWN)}>
                   {(row) => (
@@ -99,27 +99,27 @@ export default function BringIn(props: { readonly name: string; readonly close: 
                 </For>
               </ul>
               <Show when={from().bad.length > MOST_SHOWN}>
-                <p class="quiet">{en.exchange.more(from().bad.length - MOST_SHOWN)}</p>
+                <p class="quiet">{spoken.exchange.more(from().bad.length - MOST_SHOWN)}</p>
               </Show>
             </Show>
             <ul class="quiet">
               <For each={from().duplicates.slice(0, MOST_SHOWN)}>
-                {({ line, first }) => <li>{en.exchange.duplicate(line, first)}</li>}
+                {({ line, first }) => <li>{spoken.exchange.duplicate(line, first)}</li>}
               </For>
               <For each={from().formulas.slice(0, MOST_SHOWN)}>
-                {({ line, column }) => <li>{en.exchange.formula(line, column)}</li>}
+                {({ line, column }) => <li>{spoken.exchange.formula(line, column)}</li>}
               </For>
               <Show when={from().unknownColumns.length > 0}>
-                <li>{en.exchange.unknown(from().unknownColumns)}</li>
+                <li>{spoken.exchange.unknown(from().unknownColumns)}</li>
               </Show>
             </ul>
             <label class="bring-in-mark">
-              <span>{en.exchange.mark}</span>
+              <span>{spoken.exchange.mark}</span>
               <select onChange={(event) => setMark(event.currentTarget.value as DecimalMark)}>
                 <For each={["point", "comma"] as const}>
                   {(one) => (
                     <option value={one} selected={from().decimalMark === one}>
-                      {en.exchange.marks[one]}
+                      {spoken.exchange.marks[one]}
                     </option>
                   )}
                 </For>
@@ -129,7 +129,7 @@ export default function BringIn(props: { readonly name: string; readonly close: 
               <GoodRows from={from()} />
               <Show when={there().length > 0}>
                 <fieldset class="choices">
-                  <legend class="quiet">{en.exchange.thereAre(there().length)}</legend>
+                  <legend class="quiet">{spoken.exchange.thereAre(there().length)}</legend>
                   <For each={[false, true]}>
                     {(one) => (
                       <label class="choice">
@@ -139,7 +139,7 @@ export default function BringIn(props: { readonly name: string; readonly close: 
                           checked={behind() === one}
                           onChange={() => setBehind(one)}
                         />
-                        <span>{one ? en.exchange.behind : en.exchange.instead}</span>
+                        <span>{one ? spoken.exchange.behind : spoken.exchange.instead}</span>
                       </label>
                     )}
                   </For>
@@ -159,12 +159,12 @@ export default function BringIn(props: { readonly name: string; readonly close: 
               disabled={from().good.length === 0}
               onClick={() => putIn(from())}
             >
-              {en.exchange.putIn(from().good.length)}
+              {spoken.exchange.putIn(from().good.length)}
             </button>
           )}
         </Show>
         <button type="button" class="plain" onClick={() => props.close()}>
-          {en.scenario.cancel}
+          {spoken.scenario.cancel}
         </button>
       </p>
     </section>
@@ -181,12 +181,12 @@ export default function BringIn(props: { readonly name: string; readonly close: 
 
   function GoodRows(good: { readonly from: TableText }) {
     return (
-      <section class="table-scroll" aria-label={en.table.scroll(en.exchange.good)}>
+      <section class="table-scroll" aria-label={spoken.table.scroll(spoken.exchange.good)}>
         <table class="rows">
-          <caption class="hidden-text">{en.exchange.good}</caption>
+          <caption class="hidden-text">{spoken.exchange.good}</caption>
           <thead>
             <tr>
-              <th scope="col">{en.exchange.line}</th>
+              <th scope="col">{spoken.exchange.line}</th>
               <For each={columns()}>{(column) => <th scope="col">{column.label}</th>}</For>
             </tr>
           </thead>
@@ -202,7 +202,7 @@ export default function BringIn(props: { readonly name: string; readonly close: 
           </tbody>
         </table>
         <Show when={good.from.good.length > MOST_SHOWN}>
-          <p class="quiet">{en.exchange.more(good.from.good.length - MOST_SHOWN)}</p>
+          <p class="quiet">{spoken.exchange.more(good.from.good.length - MOST_SHOWN)}</p>
         </Show>
       </section>
     )

@@ -1,6 +1,6 @@
 import { createSignal, lazy, Show, Suspense } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 const BringIn = lazy(() => import("./BringIn.tsx"))
 
@@ -28,7 +28,7 @@ export function TableExchange(props: { readonly name: string }) {
             aria-expanded={open()}
             onClick={() => setOpen((was) => !was)}
           >
-            {en.exchange.bringIn}
+            {spoken.exchange.bringIn}
           </button>
         </Show>
         <button
@@ -37,15 +37,15 @@ export function TableExchange(props: { readonly name: string }) {
           onClick={() =>
             void import("./save.ts").then(
               ({ saveTable }) => saveTable(sheet, props.name),
-              () => session.say(en.exchange.notLoaded),
+              () => session.say(spoken.exchange.notLoaded),
             )
           }
         >
-          {en.exchange.saveCsv}
+          {spoken.exchange.saveCsv}
         </button>
       </p>
       <Show when={open()}>
-        <Suspense fallback={<p class="quiet">{en.exchange.loading}</p>}>
+        <Suspense fallback={<p class="quiet">{spoken.exchange.loading}</p>}>
           <BringIn name={props.name} close={close} />
         </Suspense>
       </Show>

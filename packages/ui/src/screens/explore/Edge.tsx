@@ -1,9 +1,10 @@
+import { keptAs } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
 import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
 import { ask } from "../../explore/ask.ts"
 import type { Answer } from "../../explore/asked.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { isSteppable, triableInputs } from "./explore-model.ts"
 
 type Found = Answer & { readonly kind: "seek" }
@@ -32,13 +33,14 @@ export function Edge() {
     const input = text("input")
     setFound(undefined)
     if (text("step") === "") {
-      setRefusal(en.explore.needStep)
+      setRefusal(spoken.explore.needStep)
       return
     }
     setRefusal(undefined)
     setWorking(true)
     const toward = text("toward") === "smallest" ? "smallest" : "largest"
-    const wanted = { input, toward, step: text("step"), least: text("least"), most: text("most") } as const
+    const kept = (name: string) => keptAs(text(name), sheet.entry(input).measure)
+    const wanted = { input, toward, step: kept("step"), least: kept("least"), most: kept("most") } as const
     stop = ask(sheet, { kind: "seek", ...wanted }, (answer) => {
       if (answer.kind === "seek") setFound({ ...answer, input })
       else {
@@ -50,33 +52,35 @@ export function Edge() {
 
   function take({ input, typed, text }: Found & { readonly input: string }): void {
     if (typed === undefined) return
-    const title = en.verdict.copyTitle(sheet.label(input), text ?? typed)
+    const title = spoken.verdict.copyTitle(sheet.label(input), text ?? typed)
     if (!sheet.tryChange(title, { [input]: typed }).accepted) return
-    session.say(en.verdict.tried(sheet.scenario().title))
+    session.say(spoken.verdict.tried(sheet.scenario().title))
     walk.show("worksheet")
   }
 
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>{en.explore.edge}</h2>
-      <p class="quiet">{en.explore.edgeSays}</p>
+      <h2 id={id}>{spoken.explore.edge}</h2>
+      <p class="quiet">{spoken.explore.edgeSays}</p>
       <form class="explore-form" onSubmit={run}>
         <div class="range-form">
-          <label for={`${id}-input`}>{en.explore.input}</label>
+          <label for={`${id}-input`}>{spoken.explore.input}</label>
           <select id={`${id}-input`} class="field" name="input">
             <For each={inputs()}>{(name) => <option value={name}>{sheet.label(name)}</option>}</For>
           </select>
           <div class="range-texts">
             <label>
-              <span>{en.explore.toward}</span>
+              <span>{spoken.explore.toward}</span>
               <select class="field" name="toward">
-                <For each={TOWARDS}>{(one) => <option value={one}>{en.explore.towards[one]}</option>}</For>
+                <For each={TOWARDS}>
+                  {(one) => <option value={one}>{spoken.explore.towards[one]}</option>}
+                </For>
               </select>
             </label>
             <For each={TEXTS}>
               {(part) => (
                 <label>
-                  <span>{en.explore[part]}</span>
+                  <span>{spoken.explore[part]}</span>
                   <input class="field" type="text" autocomplete="off" name={part} />
                 </label>
               )}
@@ -85,7 +89,7 @@ export function Edge() {
         </div>
         <p class="actions">
           <button type="submit" class="small main-action" disabled={working()}>
-            {en.explore.seek}
+            {spoken.explore.seek}
           </button>
           <Show when={working()}>
             <button
@@ -96,14 +100,14 @@ export function Edge() {
                 setWorking(false)
               }}
             >
-              {en.explore.cancel}
+              {spoken.explore.cancel}
             </button>
           </Show>
         </p>
       </form>
       <div role="status" data-sought>
         <Show when={working()}>
-          <p class="quiet">{en.verdict.looking}</p>
+          <p class="quiet">{spoken.verdict.looking}</p>
         </Show>
         <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
         <Show when={found()}>
@@ -112,19 +116,15 @@ export function Edge() {
               <p>
                 <strong>
                   {one().typed === undefined
-                    ? en.explore.notFound(one().tried)
-                    : en.explore.found(
-                        sheet.label(one().input),
-                        one().text ?? one().typed ?? "",
-                        one().tried,
-                      )}
+                    ? spoken.explore.notFound(one().tried)
+                    : spoken.explore.found(sheet.label(one().input), one().text ?? "", one().tried)}
                 </strong>
               </p>
               <Show
                 when={one().binds.length > 0}
-                fallback={<p>{one().typed === undefined ? "" : en.explore.noBinds}</p>}
+                fallback={<p>{one().typed === undefined ? "" : spoken.explore.noBinds}</p>}
               >
-                <p>{one().typed === undefined ? en.explore.always : en.explore.binds}</p>
+                <p>{one().typed === undefined ? spoken.explore.always : spoken.explore.binds}</p>
                 <ul class="advice">
                   <For each={one().binds}>
                     {(name) => (
@@ -137,7 +137,7 @@ export function Edge() {
               </Show>
               <Show when={one().typed !== undefined}>
                 <button type="button" class="small" onClick={() => take(one())}>
-                  {en.explore.take}
+                  {spoken.explore.take}
                 </button>
               </Show>
             </>

@@ -1,4 +1,4 @@
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Edge } from "./Edge.tsx"
 import { Span } from "./Span.tsx"
 import "./explore.css"
@@ -7,8 +7,8 @@ import "./explore.css"
 export default function Explore() {
   return (
     <div class="explore">
-      <h1>{en.explore.title}</h1>
-      <p>{en.explore.says}</p>
+      <h1>{spoken.explore.title}</h1>
+      <p>{spoken.explore.says}</p>
       <Span />
       <Edge />
     </div>

@@ -1,5 +1,5 @@
 import { For, Show } from "solid-js"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import type { Series } from "./explore-model.ts"
 
 const WIDE = 400
@@ -70,8 +70,8 @@ export function LineChart(props: { readonly says: string; readonly series: reado
         </text>
       </svg>
       <figcaption class="quiet">
-        <span class="legend">● {en.explore.legendPasses}</span>{" "}
-        <span class="legend">✕ {en.explore.legendFails}</span>
+        <span class="legend">● {spoken.explore.legendPasses}</span>{" "}
+        <span class="legend">✕ {spoken.explore.legendFails}</span>
         <Show when={props.series.length > 1}>
           <For each={props.series}>
             {(line, place) => (

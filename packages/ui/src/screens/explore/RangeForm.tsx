@@ -1,6 +1,7 @@
+import { shownAs } from "@pegbook/engine"
 import { createUniqueId, For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { choicesOf, type RangeFields } from "./explore-model.ts"
 
 /** Which input, and which of its values to try. */
@@ -36,7 +37,7 @@ export function RangeForm(props: {
       <label for={id}>{props.label}</label>
       <select id={id} class="field" onChange={(event) => begin(event.currentTarget.value)}>
         <Show when={props.optional}>
-          <option value="">{en.explore.noSecond}</option>
+          <option value="">{spoken.explore.noSecond}</option>
         </Show>
         <For each={props.inputs}>
           {(name) => (
@@ -54,7 +55,7 @@ export function RangeForm(props: {
               <For each={["from", "to", "step"] as const}>
                 {(part) => (
                   <label>
-                    <span>{en.explore[part]}</span>
+                    <span>{spoken.explore[part]}</span>
                     <input
                       class="field"
                       type="text"
@@ -70,7 +71,7 @@ export function RangeForm(props: {
         >
           {(texts) => (
             <fieldset class="choices">
-              <legend>{en.explore.choices}</legend>
+              <legend>{spoken.explore.choices}</legend>
               <For each={texts()}>
                 {(choice) => (
                   <label class="choice">
@@ -79,7 +80,7 @@ export function RangeForm(props: {
                       checked={props.fields.chosen.includes(choice)}
                       onChange={(event) => toggle(choice, event.currentTarget.checked)}
                     />
-                    <span>{choice}</span>
+                    <span>{shownAs(choice, view()?.measure ?? "text")}</span>
                   </label>
                 )}
               </For>

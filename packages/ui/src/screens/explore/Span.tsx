@@ -1,10 +1,10 @@
-import type { SweepRow } from "@pegbook/engine"
+import { type SweepRow, shownAs } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
 import { createStore } from "solid-js/store"
 import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
 import { ask } from "../../explore/ask.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { firstResult, type RangeFields, rangeOf, seriesOf, triableInputs } from "./explore-model.ts"
 import { LineChart } from "./LineChart.tsx"
 import { RangeForm } from "./RangeForm.tsx"
@@ -89,37 +89,43 @@ export function Span() {
     setState("stopped")
   }
 
+  const shownOf = (typed: string, place: number) => {
+    const name = asked()?.inputs[place]
+    return name === undefined ? typed : shownAs(typed, sheet.entry(name).measure)
+  }
   const saysOf = (row: SweepRow) =>
-    row.typed.map((text, place) => `${sheet.label(asked()?.inputs[place] ?? "")} ${text}`).join(", ")
+    row.typed
+      .map((text, place) => `${sheet.label(asked()?.inputs[place] ?? "")} ${shownOf(text, place)}`)
+      .join(", ")
 
   function take(row: SweepRow): void {
     const names = asked()?.inputs ?? []
     const texts = Object.fromEntries(row.typed.map((text, place) => [names[place] ?? "", text]))
     if (!sheet.tryChange(saysOf(row), texts).accepted) return
-    session.say(en.verdict.tried(sheet.scenario().title))
+    session.say(spoken.verdict.tried(sheet.scenario().title))
     walk.show("worksheet")
   }
 
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>{en.explore.span}</h2>
-      <p class="quiet">{en.explore.spanSays}</p>
+      <h2 id={id}>{spoken.explore.span}</h2>
+      <p class="quiet">{spoken.explore.spanSays}</p>
       <form class="explore-form" onSubmit={run}>
         <RangeForm
-          label={en.explore.input}
+          label={spoken.explore.input}
           inputs={inputs()}
           fields={first}
           set={(change) => setFirst(change)}
         />
         <RangeForm
-          label={en.explore.second}
+          label={spoken.explore.second}
           inputs={inputs().filter((name) => name !== first.name)}
           fields={second}
           optional
           set={(change) => setSecond(change)}
         />
         <div class="range-form">
-          <label for={`${id}-result`}>{en.explore.result}</label>
+          <label for={`${id}-result`}>{spoken.explore.result}</label>
           <select
             id={`${id}-result`}
             class="field"
@@ -130,7 +136,7 @@ export function Span() {
               event.currentTarget.value = ""
             }}
           >
-            <option value="">{en.field.choose}</option>
+            <option value="">{spoken.field.choose}</option>
             <For each={readable()}>
               {(group) => (
                 <optgroup label={group.title}>
@@ -139,7 +145,7 @@ export function Span() {
               )}
             </For>
           </select>
-          <ul class="picked" aria-label={en.explore.results}>
+          <ul class="picked" aria-label={spoken.explore.results}>
             <For each={results()}>
               {(name) => (
                 <li>
@@ -150,7 +156,7 @@ export function Span() {
                       class="plain"
                       onClick={() => setPicked(picked().filter((one) => one !== name))}
                     >
-                      {en.explore.leaveOut}
+                      {spoken.explore.leaveOut}
                       <span class="hidden-text">: {sheet.label(name)}</span>
                     </button>
                   </Show>
@@ -161,25 +167,25 @@ export function Span() {
         </div>
         <p class="actions">
           <button type="submit" class="small main-action" disabled={state() === "working"}>
-            {en.explore.run}
+            {spoken.explore.run}
           </button>
           <Show when={state() === "working"}>
             <button type="button" class="small" onClick={halt}>
-              {en.explore.cancel}
+              {spoken.explore.cancel}
             </button>
           </Show>
         </p>
       </form>
       <Show when={state() === "working"}>
-        <progress max={of() || 1} value={rows.length} aria-label={en.explore.run} />
+        <progress max={of() || 1} value={rows.length} aria-label={spoken.explore.run} />
       </Show>
       <p role="status" data-progress>
         {state() === "working"
           ? of() === 0
-            ? en.explore.workingFirst
-            : en.explore.working(rows.length, of())
+            ? spoken.explore.workingFirst
+            : spoken.explore.working(rows.length, of())
           : state() === "stopped"
-            ? en.explore.stopped
+            ? spoken.explore.stopped
             : ""}
       </p>
       <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
@@ -188,28 +194,28 @@ export function Span() {
           <>
             <For each={about().results}>
               {(name, place) => (
-                <Show when={seriesOf(rows, place()).length > 0}>
-                  <h3>{en.explore.chart(sheet.label(name), sheet.label(about().inputs[0] ?? ""))}</h3>
+                <Show when={seriesOf(rows, place(), shownOf).length > 0}>
+                  <h3>{spoken.explore.chart(sheet.label(name), sheet.label(about().inputs[0] ?? ""))}</h3>
                   <LineChart
-                    says={en.explore.chartSays(
+                    says={spoken.explore.chartSays(
                       sheet.label(name),
                       sheet.label(about().inputs[0] ?? ""),
                       rows.length,
                     )}
-                    series={seriesOf(rows, place())}
+                    series={seriesOf(rows, place(), shownOf)}
                   />
                 </Show>
               )}
             </For>
-            <h3>{en.explore.table}</h3>
-            <section class="table-scroll" tabindex={0} aria-label={en.table.scroll(en.explore.table)}>
+            <h3>{spoken.explore.table}</h3>
+            <section class="table-scroll" tabindex={0} aria-label={spoken.table.scroll(spoken.explore.table)}>
               <table class="rows tried">
                 <thead>
                   <tr>
                     <For each={[...about().inputs, ...about().results]}>
                       {(name) => <th scope="col">{sheet.label(name)}</th>}
                     </For>
-                    <th scope="col">{en.block.checks}</th>
+                    <th scope="col">{spoken.block.checks}</th>
                     <td />
                   </tr>
                 </thead>
@@ -217,8 +223,10 @@ export function Span() {
                   <For each={rows.slice(0, ROWS_DRAWN)}>
                     {(row) => (
                       <tr data-tried>
-                        <For each={row.typed}>{(text) => <th scope="row">{text}</th>}</For>
-                        <For each={row.values}>{(value) => <td>{value?.text ?? en.row.noValue}</td>}</For>
+                        <For each={row.typed}>
+                          {(text, place) => <th scope="row">{shownOf(text, place())}</th>}
+                        </For>
+                        <For each={row.values}>{(value) => <td>{value?.text ?? spoken.row.noValue}</td>}</For>
                         <td class="tried-checks">
                           <Outcome row={row} />
                         </td>
@@ -227,10 +235,10 @@ export function Span() {
                             <button
                               type="button"
                               class="small"
-                              aria-label={en.explore.takeSays(saysOf(row))}
+                              aria-label={spoken.explore.takeSays(saysOf(row))}
                               onClick={() => take(row)}
                             >
-                              {en.explore.take}
+                              {spoken.explore.take}
                             </button>
                           </Show>
                         </td>
@@ -241,7 +249,7 @@ export function Span() {
               </table>
             </section>
             <Show when={rows.length > ROWS_DRAWN}>
-              <p class="quiet">{en.compare.rowsMore(rows.length - ROWS_DRAWN)}</p>
+              <p class="quiet">{spoken.compare.rowsMore(rows.length - ROWS_DRAWN)}</p>
             </Show>
           </>
         )}
@@ -254,10 +262,10 @@ export function Span() {
 function Outcome(props: { readonly row: SweepRow }) {
   const sheet = useSheet()
   return (
-    <Show when={props.row.problem === undefined} fallback={en.explore.refusedRow}>
-      <Show when={props.row.failing.length > 0} fallback={<span>{en.explore.passes}</span>}>
+    <Show when={props.row.problem === undefined} fallback={spoken.explore.refusedRow}>
+      <Show when={props.row.failing.length > 0} fallback={<span>{spoken.explore.passes}</span>}>
         <details>
-          <summary>{en.explore.fails(props.row.failing.length)}</summary>
+          <summary>{spoken.explore.fails(props.row.failing.length)}</summary>
           <ul>
             <For each={props.row.failing}>
               {(name) => (

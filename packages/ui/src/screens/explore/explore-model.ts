@@ -1,7 +1,7 @@
-import type { EntryView, SweepRow } from "@pegbook/engine"
+import { type EntryView, keptAs, type SweepRow } from "@pegbook/engine"
 import type { Sheet } from "../../bridge/sheet.ts"
 import type { SweptRange } from "../../explore/asked.ts"
-import { en } from "../../text/en.ts"
+import { YES_NO } from "../../parts/Field.tsx"
 
 /** What is typed of one input whose values are to be tried. */
 export interface RangeFields {
@@ -15,7 +15,7 @@ export interface RangeFields {
 
 /** The choices of an input that has some; nothing for one that is typed. */
 export function choicesOf(view: EntryView): readonly string[] | undefined {
-  return view.measure === "yes_no" ? [en.field.yes, en.field.no] : view.choices
+  return view.measure === "yes_no" ? YES_NO : view.choices
 }
 
 /** Inputs of which values can be tried: one value each, a number or a choice. */
@@ -34,7 +34,9 @@ export function isSteppable(view: EntryView): boolean {
 /** What is asked of the worker for what was typed. */
 export function rangeOf(fields: RangeFields, view: EntryView): SweptRange {
   const { name, from, to, step, chosen } = fields
-  return choicesOf(view) === undefined ? { name, from, to, step } : { name, values: chosen }
+  if (choicesOf(view) !== undefined) return { name, values: chosen }
+  const kept = (text: string) => keptAs(text, view.measure)
+  return { name, from: kept(from), to: kept(to), step: kept(step) }
 }
 
 /** A number that leans on an input, for a start: the first in the order of what leans on what. */
@@ -62,12 +64,16 @@ export interface Series {
 }
 
 /** The lines for one of the results that were read; texts and what has no value have no point. */
-export function seriesOf(rows: readonly SweepRow[], result: number): readonly Series[] {
+export function seriesOf(
+  rows: readonly SweepRow[],
+  result: number,
+  shown: (typed: string, place: number) => string,
+): readonly Series[] {
   const lines = new Map<string, Series["points"][number][]>()
   for (const { typed, values, failing } of rows) {
     const reading = values[result]
     if (typeof reading?.value !== "number") continue
-    const [x = "", title = ""] = typed
+    const [x = "", title = ""] = typed.map(shown)
     const line = lines.get(title) ?? []
     lines.set(title, line)
     line.push({ x, y: reading.value, text: reading.text, passes: failing.length === 0 })

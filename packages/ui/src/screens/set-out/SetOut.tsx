@@ -3,7 +3,7 @@ import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Field } from "../../parts/Field.tsx"
 import { Mark } from "../../parts/Mark.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Numbers, SetOutSheet } from "./SetOutSheet.tsx"
 import { rowsOf } from "./set-out-model.ts"
 import "./set-out.css"
@@ -17,10 +17,10 @@ export default function SetOut() {
   return (
     <div class="set-out">
       <header>
-        <h1>{en.setOut.title}</h1>
-        <p class="quiet">{en.setOut.says}</p>
+        <h1>{spoken.setOut.title}</h1>
+        <p class="quiet">{spoken.setOut.says}</p>
       </header>
-      <Show when={sheet.has("set_out_points")} fallback={<p>{en.setOut.none}</p>}>
+      <Show when={sheet.has("set_out_points")} fallback={<p>{spoken.setOut.none}</p>}>
         <SetOutSheet>
           <Measured />
         </SetOutSheet>
@@ -42,8 +42,8 @@ function Measured() {
   const farSide = () => sheet.entry("set_out_error.far_side").readings?.[0]?.text
   return (
     <section class="set-out-part" aria-labelledby="set-out-measured">
-      <h2 id="set-out-measured">{en.setOut.measured}</h2>
-      <p class="quiet">{en.setOut.measuredSays}</p>
+      <h2 id="set-out-measured">{spoken.setOut.measured}</h2>
+      <p class="quiet">{spoken.setOut.measuredSays}</p>
       <div class="set-out-fields">
         <For each={MEASURED}>
           {(name) => {
@@ -70,7 +70,7 @@ function Measured() {
             return (
               <li>
                 <span class={`verdict verdict-${verdict()}`}>
-                  <Mark verdict={verdict()} /> {en.verdicts[verdict()]}
+                  <Mark verdict={verdict()} /> {spoken.verdicts[verdict()]}
                 </span>{" "}
                 <EntryLink name={name}>{sheet.entry(name).label}</EntryLink>
               </li>
@@ -84,7 +84,7 @@ function Measured() {
             {(row) => (
               <li>
                 <p class="set-out-name">
-                  <strong>{en.setOut.push(row.corner ?? "")}</strong>
+                  <strong>{spoken.setOut.push(row.corner ?? "")}</strong>
                 </p>
                 <Numbers
                   pairs={[
@@ -96,7 +96,7 @@ function Measured() {
             )}
           </For>
         </ul>
-        <Show when={farSide()}>{(text) => <p>{en.setOut.farSide(text())}</p>}</Show>
+        <Show when={farSide()}>{(text) => <p>{spoken.setOut.farSide(text())}</p>}</Show>
       </div>
     </section>
   )

@@ -1,7 +1,7 @@
 import { createMemo, For, type JSX, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { rowsOf, type TableRow } from "./set-out-model.ts"
 import "./set-out.css"
 
@@ -18,9 +18,9 @@ export function SetOutSheet(props: { readonly children?: JSX.Element }) {
             </p>
             <Numbers
               pairs={[
-                [en.setOut.along, row.x],
-                [en.setOut.across, row.y],
-                [en.setOut.straight, row.from_datum],
+                [spoken.setOut.along, row.x],
+                [spoken.setOut.across, row.y],
+                [spoken.setOut.straight, row.from_datum],
               ]}
             />
           </>
@@ -32,13 +32,13 @@ export function SetOutSheet(props: { readonly children?: JSX.Element }) {
         {(row) => (
           <>
             <p class="set-out-name">
-              <strong>{en.setOut.line(row.line ?? "")}</strong>
+              <strong>{spoken.setOut.line(row.line ?? "")}</strong>
             </p>
             <Numbers
               pairs={[
-                [en.setOut.nearFace, row.near_face],
-                [en.setOut.centre, row.centre],
-                [en.setOut.farFace, row.far_face],
+                [spoken.setOut.nearFace, row.near_face],
+                [spoken.setOut.centre, row.centre],
+                [spoken.setOut.farFace, row.far_face],
               ]}
             />
           </>
@@ -49,15 +49,15 @@ export function SetOutSheet(props: { readonly children?: JSX.Element }) {
           {(row) => (
             <>
               <p class="set-out-name">
-                <strong>{en.setOut.line(row.line ?? "")}</strong>{" "}
-                <span class="quiet">{en.setOut.place(row.x ?? "", row.y ?? "")}</span>
+                <strong>{spoken.setOut.line(row.line ?? "")}</strong>{" "}
+                <span class="quiet">{spoken.setOut.place(row.x ?? "", row.y ?? "")}</span>
               </p>
               <Numbers
                 pairs={[
-                  [en.setOut.dig, row.dig],
-                  [en.setOut.toHole, row.string_to_hole],
-                  [en.setOut.toStone, row.string_to_stone],
-                  [en.setOut.courses, row.courses],
+                  [spoken.setOut.dig, row.dig],
+                  [spoken.setOut.toHole, row.string_to_hole],
+                  [spoken.setOut.toStone, row.string_to_stone],
+                  [spoken.setOut.courses, row.courses],
                 ]}
               />
             </>

@@ -1,5 +1,5 @@
 import type { JSX } from "solid-js"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { AnyPlatform } from "./sketches/AnyPlatform.tsx"
 import { Boardwalk } from "./sketches/Boardwalk.tsx"
 import { GameTable } from "./sketches/GameTable.tsx"
@@ -17,7 +17,7 @@ const SKETCHES: Readonly<Record<string, () => JSX.Element>> = {
 
 /** What a template builds, as a builder would sketch it; of one without a sketch, any platform. Not to scale. */
 export function Sketch(props: { readonly template: string }) {
-  const says = () => en.sketches[props.template] ?? en.sketches.other
+  const says = () => spoken.sketches[props.template] ?? spoken.sketches.other
   return (
     <svg class="sketch" viewBox="0 0 320 180" role="img" aria-label={says()}>
       {(SKETCHES[props.template] ?? AnyPlatform)()}

@@ -1,12 +1,17 @@
-import type { Definition, UnitSystem } from "@pegbook/engine"
-import { TEMPLATES } from "@pegbook/templates"
+import { type Definition, type LanguageId, languageInForce, type UnitSystem } from "@pegbook/engine"
+import { templates } from "@pegbook/templates"
 import { For, Show } from "solid-js"
 import { useSession, useWalk } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Sketch } from "./Sketch.tsx"
 import { WorkbookList } from "./WorkbookList.tsx"
 
 const SYSTEMS: readonly UnitSystem[] = ["us", "metric"]
+/** Each is called by its own name, so that who reads only one finds it. */
+const LANGUAGES: readonly (readonly [id: LanguageId, name: string, tag: string])[] = [
+  ["en", "English", "en"],
+  ["fr", "Français", "fr-CA"],
+]
 
 /** Where a workbook is begun, or gone on with. */
 export function Start() {
@@ -27,15 +32,15 @@ export function Start() {
   return (
     <div class="start">
       <section class="start-kinds" aria-labelledby="start-title">
-        <h1 id="start-title">{en.start.title}</h1>
-        <p>{en.start.says}</p>
+        <h1 id="start-title">{spoken.start.title}</h1>
+        <p>{spoken.start.says}</p>
         <Show when={session.workbooks().length > 0}>
           <button type="button" class="plain to-workbooks" onClick={toWorkbooks}>
-            {en.start.toWorkbooks(session.workbooks().length)}
+            {spoken.start.toWorkbooks(session.workbooks().length)}
           </button>
         </Show>
         <fieldset class="start-units" aria-describedby="start-units-say">
-          <legend>{en.start.units}</legend>
+          <legend>{spoken.start.units}</legend>
           <div class="choices">
             <For each={SYSTEMS}>
               {(system) => (
@@ -47,17 +52,36 @@ export function Start() {
                     checked={session.unitSystem() === system}
                     onChange={() => session.prefer({ unitSystem: system })}
                   />
-                  <span>{en.systems[system]}</span>
+                  <span>{spoken.systems[system]}</span>
                 </label>
               )}
             </For>
           </div>
           <p class="quiet" id="start-units-say">
-            {en.start.unitsSay}
+            {spoken.start.unitsSay}
           </p>
         </fieldset>
-        <ul class="offers" aria-label={en.start.choices}>
-          <For each={TEMPLATES}>
+        <fieldset class="start-units">
+          <legend>{spoken.start.language}</legend>
+          <div class="choices">
+            <For each={LANGUAGES}>
+              {([id, name, tag]) => (
+                <label class="choice">
+                  <input
+                    type="radio"
+                    name="start-language"
+                    value={id}
+                    checked={languageInForce().id === id}
+                    onChange={() => void session.speakIn(id)}
+                  />
+                  <span lang={tag}>{name}</span>
+                </label>
+              )}
+            </For>
+          </div>
+        </fieldset>
+        <ul class="offers" aria-label={spoken.start.choices}>
+          <For each={templates()}>
             {(definition) => (
               <li class="offer" data-template={definition.id}>
                 <Sketch template={definition.id} />
@@ -67,10 +91,10 @@ export function Start() {
                   <button
                     type="button"
                     class="small main-action"
-                    aria-label={en.start.beginSays(definition.title)}
+                    aria-label={spoken.start.beginSays(definition.title)}
                     onClick={() => void begin(definition)}
                   >
-                    {en.start.begin}
+                    {spoken.start.begin}
                   </button>
                 </div>
               </li>

@@ -5,7 +5,8 @@ import { useSession, useWalk } from "../../bridge/context.ts"
 import { OpenFileButton } from "../../parts/FileButtons.tsx"
 import { TitleForm } from "../../parts/TitleForm.tsx"
 import type { Shelved } from "../../storage/kept-workbook.ts"
-import { en } from "../../text/en.ts"
+import { printMoment } from "../../text/dates.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** The workbooks kept in this browser, last changed first. */
 export function WorkbookList() {
@@ -13,13 +14,13 @@ export function WorkbookList() {
   return (
     <section class="workbooks" aria-labelledby="workbooks-title">
       <h2 id="workbooks-title" tabindex={-1}>
-        {en.workbooks.title}
+        {spoken.workbooks.title}
       </h2>
       <p class="actions">
         <OpenFileButton class="small" />
       </p>
-      <Show when={session.workbooks().length > 0} fallback={<p class="quiet">{en.workbooks.none}</p>}>
-        <p class="quiet">{en.workbooks.where}</p>
+      <Show when={session.workbooks().length > 0} fallback={<p class="quiet">{spoken.workbooks.none}</p>}>
+        <p class="quiet">{spoken.workbooks.where}</p>
         <ul aria-labelledby="workbooks-title">
           {/* By id, so that a form that is open stays open while others are saved. */}
           <For each={session.workbooks().map(({ id }) => id)}>
@@ -63,23 +64,23 @@ function Line(props: { readonly workbook: Shelved }) {
       <h3>
         {title()}{" "}
         <Show when={isHere()}>
-          <span class="tag tag-own">{en.workbooks.here}</span>
+          <span class="tag tag-own">{spoken.workbooks.here}</span>
         </Show>
       </h3>
       <p class="quiet">
-        <Show when={kind() !== title() && kind()}>{(other) => <>{en.workbooks.kind(other())} · </>}</Show>
+        <Show when={kind() !== title() && kind()}>{(other) => <>{spoken.workbooks.kind(other())} · </>}</Show>
         <Changed moment={props.workbook.changed} />
       </p>
       <Show when={"problem" in props.workbook && props.workbook.problem}>
         {(problem) => (
           <p class="workbook-unreadable">
-            {en.workbooks.unreadable(inWords(problem(), session.unitSystem()).says)}
+            {spoken.workbooks.unreadable(inWords(problem(), session.unitSystem()).says)}
           </p>
         )}
       </Show>
       <Show when={renaming()}>
         <TitleForm
-          label={en.workbooks.newTitle}
+          label={spoken.workbooks.newTitle}
           suggestion={title()}
           answer={(answered) => {
             closeForm()
@@ -93,50 +94,44 @@ function Line(props: { readonly workbook: Shelved }) {
           <button
             type="button"
             class="small"
-            aria-label={isHere() ? en.workbooks.back(title()) : en.workbooks.openSays(title())}
+            aria-label={isHere() ? spoken.workbooks.back(title()) : spoken.workbooks.openSays(title())}
             onClick={() => void open()}
           >
-            {isHere() ? en.workbooks.goOn : en.workbooks.open}
+            {isHere() ? spoken.workbooks.goOn : spoken.workbooks.open}
           </button>
           <button
             ref={renameButton}
             type="button"
             class="small"
-            aria-label={en.workbooks.renameSays(title())}
+            aria-label={spoken.workbooks.renameSays(title())}
             onClick={() => setRenaming(true)}
           >
-            {en.workbooks.rename}
+            {spoken.workbooks.rename}
           </button>
         </Show>
         <button
           type="button"
           class="small"
-          aria-label={en.workbooks.removeSays(title())}
+          aria-label={spoken.workbooks.removeSays(title())}
           onClick={() => {
             void session.remove(props.workbook.id)
             // The button goes with its line; the list's title is what stays.
             document.getElementById("workbooks-title")?.focus({ preventScroll: true })
           }}
         >
-          {en.workbooks.remove}
+          {spoken.workbooks.remove}
         </button>
       </p>
     </li>
   )
 }
 
-/** When it was last changed, as the reader's own region writes it. */
+/** When it was last changed. */
 function Changed(props: { readonly moment: string | undefined }) {
   return (
-    <Show when={props.moment} fallback={en.workbooks.changedUnknown}>
+    <Show when={props.moment} fallback={spoken.workbooks.changedUnknown}>
       {(moment) => (
-        <time datetime={moment()}>
-          {en.workbooks.changed(
-            new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" }).format(
-              new Date(moment()),
-            ),
-          )}
-        </time>
+        <time datetime={moment()}>{spoken.workbooks.changed(printMoment(new Date(moment())))}</time>
       )}
     </Show>
   )

@@ -3,7 +3,7 @@ import { createSignal } from "solid-js"
 import { useSession } from "../../bridge/context.ts"
 import { iCalendar } from "../../calendar/ical.ts"
 import { isDate, orderEvents, stageEvents } from "../../calendar/stage-events.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** How long what is ordered is on its way, until somebody says otherwise. */
 const USUAL_DELIVERY = "7"
@@ -18,22 +18,22 @@ export function Calendar(props: { readonly stages: readonly StageView[] }) {
   const isReady = () => isDate(start()) && days() <= LONGEST_DELIVERY
   function save(): void {
     const events = stageEvents(props.stages, session.current(), start())
-    const orders = orderEvents(props.stages, events, days(), en.steps.orderFor)
+    const orders = orderEvents(props.stages, events, days(), spoken.steps.orderFor)
     const file = iCalendar([...orders, ...events], new Date())
     const address = URL.createObjectURL(new Blob([file], { type: "text/calendar" }))
     const link = document.createElement("a")
     link.href = address
-    link.download = en.steps.calendarFile
+    link.download = spoken.steps.calendarFile
     link.click()
     URL.revokeObjectURL(address)
   }
   return (
     <section class="steps-calendar" aria-labelledby="steps-calendar">
-      <h2 id="steps-calendar">{en.steps.calendar}</h2>
-      <p class="quiet">{en.steps.calendarSays}</p>
+      <h2 id="steps-calendar">{spoken.steps.calendar}</h2>
+      <p class="quiet">{spoken.steps.calendarSays}</p>
       <div class="actions">
         <label>
-          <span class="block-caption">{en.steps.start}</span>
+          <span class="block-caption">{spoken.steps.start}</span>
           <input
             type="date"
             class="field"
@@ -42,7 +42,7 @@ export function Calendar(props: { readonly stages: readonly StageView[] }) {
           />
         </label>
         <label>
-          <span class="block-caption">{en.steps.delivery}</span>
+          <span class="block-caption">{spoken.steps.delivery}</span>
           <input
             type="number"
             class="field"
@@ -53,7 +53,7 @@ export function Calendar(props: { readonly stages: readonly StageView[] }) {
           />
         </label>
         <button type="button" class="small" disabled={!isReady()} onClick={save}>
-          {en.steps.saveCalendar}
+          {spoken.steps.saveCalendar}
         </button>
       </div>
     </section>

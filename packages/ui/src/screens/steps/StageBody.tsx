@@ -3,17 +3,17 @@ import { For, Index, type JSX, Show } from "solid-js"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import "../../parts/plain-table.css"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** How long a stage takes, and how many people. */
 export function StageRate(props: { readonly stage: StageView }) {
   return (
     <p class="step-rate quiet">
       <Show when={props.stage.hours}>{(hours) => hours().text}</Show>
-      <Show when={props.stage.people}>{(people) => ` · ${en.steps.people(people().text)}`}</Show>
+      <Show when={props.stage.people}>{(people) => ` · ${spoken.steps.people(people().text)}`}</Show>
       <Show when={props.stage.safeStop !== undefined}>
         {" "}
-        <span class="tag">{en.steps.safeStopMark}</span>
+        <span class="tag">{spoken.steps.safeStopMark}</span>
       </Show>
     </p>
   )
@@ -25,12 +25,12 @@ export function StageBody(props: { readonly stage: StageView }) {
     <>
       <Texts texts={props.stage.says} class="step-says" />
       <Show when={props.stage.cautions.length > 0}>
-        <Labelled title={en.steps.cautions} class="step-cautions">
+        <Labelled title={spoken.steps.cautions} class="step-cautions">
           <Texts texts={props.stage.cautions} />
         </Labelled>
       </Show>
       <Show when={props.stage.needs.length > 0}>
-        <Labelled title={en.steps.needs}>
+        <Labelled title={spoken.steps.needs}>
           <ul class="steps-wanted">
             <Index each={props.stage.needs}>
               {(need) => (
@@ -45,19 +45,19 @@ export function StageBody(props: { readonly stage: StageView }) {
           </ul>
         </Labelled>
       </Show>
-      <Labelled title={en.steps.tools}>
+      <Labelled title={spoken.steps.tools}>
         <p>{props.stage.tools.join(" · ")}</p>
       </Labelled>
       <Index each={props.stage.tables}>{(table) => <StageTable table={table()} />}</Index>
       <Show when={props.stage.hold !== undefined || props.stage.checks.length > 0}>
-        <Labelled title={en.steps.hold} class="step-hold">
+        <Labelled title={spoken.steps.hold} class="step-hold">
           <Show when={props.stage.hold}>{(hold) => <p>{hold()}</p>}</Show>
           <ul>
             <Index each={props.stage.checks}>
               {(check) => (
                 <li>
                   <span class={`verdict verdict-${check().verdict}`}>
-                    <Mark verdict={check().verdict} /> {en.verdicts[check().verdict]}
+                    <Mark verdict={check().verdict} /> {spoken.verdicts[check().verdict]}
                   </span>{" "}
                   <EntryLink name={check().name}>{check().label}</EntryLink>
                 </li>
@@ -67,20 +67,20 @@ export function StageBody(props: { readonly stage: StageView }) {
         </Labelled>
       </Show>
       <Show when={props.stage.waits.length > 0}>
-        <Labelled title={en.steps.waits}>
+        <Labelled title={spoken.steps.waits}>
           <Texts texts={props.stage.waits} />
         </Labelled>
       </Show>
       <Show when={props.stage.weather}>
         {(weather) => (
-          <Labelled title={en.steps.weather}>
+          <Labelled title={spoken.steps.weather}>
             <p>{weather()}</p>
           </Labelled>
         )}
       </Show>
       <Show when={props.stage.safeStop}>
         {(stop) => (
-          <Labelled title={en.steps.safeStop}>
+          <Labelled title={spoken.steps.safeStop}>
             <p>{stop()}</p>
           </Labelled>
         )}

@@ -2,8 +2,9 @@ import { createEffect, createSignal, For, onCleanup, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
 import { indexedDbPhotos, type Photo } from "../../storage/photos.ts"
 import { refusalOf } from "../../storage/store.ts"
-import { en } from "../../text/en.ts"
+import { printMoment } from "../../text/dates.ts"
 import { refusalWords } from "../../text/refusal-words.ts"
+import { spoken } from "../../text/spoken.ts"
 import { smaller } from "./smaller.ts"
 
 const photos = indexedDbPhotos()
@@ -29,7 +30,7 @@ export function StagePhotos(props: { readonly stage: string; readonly title: str
     try {
       await act()
     } catch (thrown) {
-      setProblem(en.steps.photoNotKept(refusalWords(refusalOf(thrown))))
+      setProblem(spoken.steps.photoNotKept(refusalWords(refusalOf(thrown))))
     }
   }
   async function read(): Promise<void> {
@@ -49,7 +50,7 @@ export function StagePhotos(props: { readonly stage: string; readonly title: str
       try {
         picture = await smaller(file)
       } catch {
-        setProblem(en.steps.notAPhoto(file.name))
+        setProblem(spoken.steps.notAPhoto(file.name))
         continue
       }
       await photos.put({
@@ -67,13 +68,13 @@ export function StagePhotos(props: { readonly stage: string; readonly title: str
   async function remove(photo: Photo): Promise<void> {
     await photos.remove(photo.id)
     await read()
-    session.say(en.steps.photoRemoved, () => void trying(() => photos.put(photo).then(read)))
+    session.say(spoken.steps.photoRemoved, () => void trying(() => photos.put(photo).then(read)))
   }
 
   return (
     <section class="step-part step-photos">
-      <h3>{en.steps.photos}</h3>
-      <p class="quiet">{en.steps.photosSay}</p>
+      <h3>{spoken.steps.photos}</h3>
+      <p class="quiet">{spoken.steps.photosSay}</p>
       <Show when={problem()}>{(text) => <p role="alert">{text()}</p>}</Show>
       <ul>
         <For each={shown()}>
@@ -81,27 +82,27 @@ export function StagePhotos(props: { readonly stage: string; readonly title: str
             <li>
               <img
                 src={address}
-                alt={en.steps.photo(props.title, at() + 1, new Date(photo.added).toLocaleString("en"))}
+                alt={spoken.steps.photo(props.title, at() + 1, printMoment(new Date(photo.added)))}
               />
               <button
                 type="button"
                 class="small"
-                aria-label={en.steps.removePhotoSays(props.title, at() + 1)}
+                aria-label={spoken.steps.removePhotoSays(props.title, at() + 1)}
                 onClick={() => void trying(() => remove(photo))}
               >
-                {en.steps.removePhoto}
+                {spoken.steps.removePhoto}
               </button>
             </li>
           )}
         </For>
       </ul>
       <label>
-        <span class="block-caption">{en.steps.addPhotos}</span>
+        <span class="block-caption">{spoken.steps.addPhotos}</span>
         <input
           type="file"
           accept="image/*"
           multiple
-          aria-label={en.steps.addPhotosSays(props.title)}
+          aria-label={spoken.steps.addPhotosSays(props.title)}
           onChange={(event) => {
             const input = event.currentTarget
             const files = [...(input.files ?? [])]

@@ -2,7 +2,7 @@ import type { StageView } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, Index, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Calendar } from "./Calendar.tsx"
 import { StageBody, StageRate } from "./StageBody.tsx"
 import { StagePhotos } from "./StagePhotos.tsx"
@@ -22,14 +22,14 @@ export default function Steps() {
   return (
     <div class="steps">
       <header>
-        <h1>{en.steps.title}</h1>
-        <p class="quiet">{en.steps.says}</p>
+        <h1>{spoken.steps.title}</h1>
+        <p class="quiet">{spoken.steps.says}</p>
       </header>
-      <Show when={stages().length > 0} fallback={<p>{en.steps.none}</p>}>
+      <Show when={stages().length > 0} fallback={<p>{spoken.steps.none}</p>}>
         <p class="steps-done" role="status" data-steps-done={done()}>
-          {en.steps.done(done(), stages().length)}
+          {spoken.steps.done(done(), stages().length)}
         </p>
-        <Show when={next()} fallback={<p>{en.steps.allDone}</p>}>
+        <Show when={next()} fallback={<p>{spoken.steps.allDone}</p>}>
           {(stage) => <Ready stage={stage()} />}
         </Show>
         <ol class="steps-list">
@@ -59,11 +59,11 @@ function Ready(props: { readonly stage: StageView }) {
   const here = () => wanted().filter((one) => one.here).length
   return (
     <section class="steps-ready" aria-labelledby="steps-ready">
-      <h2 id="steps-ready">{en.steps.ready}</h2>
+      <h2 id="steps-ready">{spoken.steps.ready}</h2>
       <p>
-        {en.steps.readyFor(props.stage.title)}{" "}
+        {spoken.steps.readyFor(props.stage.title)}{" "}
         <span class="quiet" role="status">
-          {en.steps.readyCount(here(), wanted().length)}
+          {spoken.steps.readyCount(here(), wanted().length)}
         </span>
       </p>
       <ul class="steps-wanted">
@@ -129,7 +129,7 @@ function Step(props: StepProps) {
           <input
             type="checkbox"
             checked={done()}
-            aria-label={en.steps.tick(props.stage.title)}
+            aria-label={spoken.steps.tick(props.stage.title)}
             onChange={(event) => sheet.note(props.stage.id, { done: event.currentTarget.checked })}
           />
         </label>
@@ -152,12 +152,12 @@ function Step(props: StepProps) {
           <StagePhotos stage={props.stage.id} title={props.stage.title} />
         </Show>
         <label class="step-note">
-          <span class="block-caption">{en.steps.note}</span>
+          <span class="block-caption">{spoken.steps.note}</span>
           <textarea
             class="field"
             rows="2"
             maxlength="4000"
-            aria-label={en.steps.noteSays(props.stage.title)}
+            aria-label={spoken.steps.noteSays(props.stage.title)}
             value={kept()?.note ?? ""}
             onChange={(event) => sheet.note(props.stage.id, { note: event.currentTarget.value })}
           />

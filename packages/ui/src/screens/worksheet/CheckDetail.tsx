@@ -2,7 +2,7 @@ import type { EntryView } from "@pegbook/engine"
 import { For, lazy, Show, Suspense } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Mark } from "../../parts/Mark.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
 
 const Remedies = lazy(() => import("./Remedies.tsx"))
@@ -18,23 +18,23 @@ export function CheckDetail(props: {
     <>
       <div class="verdict-says">
         <p class={`verdict verdict-${props.check.verdict}`}>
-          <Mark verdict={props.check.verdict} /> {en.verdicts[props.check.verdict]}
+          <Mark verdict={props.check.verdict} /> {spoken.verdicts[props.check.verdict]}
         </p>
         <Show when={props.check.verdict === "outside_table"}>
-          <p>{en.verdict.outside}</p>
+          <p>{spoken.verdict.outside}</p>
         </Show>
         <Show when={isHeld() && props.check.demand}>
           {(demand) => (
             <p>
-              {en.verdict.says(
+              {spoken.verdict.says(
                 props.check.verdict,
                 props.view.label.replace(/\?$/, ""),
                 demand().text,
-                props.check.limit?.text ?? en.row.noValue,
+                props.check.limit?.text ?? spoken.row.noValue,
                 props.check.sense,
               )}{" "}
               <Show when={props.view.reading}>
-                {(ratio) => <span class="quiet">{en.verdict.howNear(ratio().text)}</span>}
+                {(ratio) => <span class="quiet">{spoken.verdict.howNear(ratio().text)}</span>}
               </Show>
             </p>
           )}
@@ -42,12 +42,12 @@ export function CheckDetail(props: {
         <Show when={props.view.cautions.length > 0}>
           <ul class="cautions">
             <For each={props.view.cautions}>{(caution) => <li>{caution}</li>}</For>
-            <li>{en.verdict.defer}</li>
+            <li>{spoken.verdict.defer}</li>
           </ul>
         </Show>
       </div>
       <Show when={props.check.advice.length > 0}>
-        <Part title={en.detail.advice}>
+        <Part title={spoken.detail.advice}>
           <ul class="advice">
             <For each={props.check.advice}>{(advice) => <li>{advice}</li>}</For>
           </ul>
@@ -64,18 +64,18 @@ export function CheckDetail(props: {
         </Suspense>
       </Show>
       <dl class="facts facts-check">
-        <dt>{en.detail.demand}</dt>
-        <dd>{props.check.demand?.text ?? en.row.noValue}</dd>
-        <dt>{en.detail.limit}</dt>
+        <dt>{spoken.detail.demand}</dt>
+        <dd>{props.check.demand?.text ?? spoken.row.noValue}</dd>
+        <dt>{spoken.detail.limit}</dt>
         <dd>
-          {props.check.limit?.text ?? en.row.noValue}
+          {props.check.limit?.text ?? spoken.row.noValue}
           <span class="quiet">
             {" "}
-            ({props.check.sense === "at_least" ? en.detail.atLeast : en.detail.atMost})
+            ({props.check.sense === "at_least" ? spoken.detail.atLeast : spoken.detail.atMost})
           </span>
         </dd>
-        <dt>{en.detail.ratio}</dt>
-        <dd>{props.view.reading?.text ?? en.row.noValue}</dd>
+        <dt>{spoken.detail.ratio}</dt>
+        <dd>{props.view.reading?.text ?? spoken.row.noValue}</dd>
       </dl>
     </>
   )

@@ -3,7 +3,7 @@ import { useSheet, useWalk } from "../../bridge/context.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
 import { Part } from "./Part.tsx"
 import { TypeOver } from "./TypeOver.tsx"
@@ -29,30 +29,30 @@ export function ColumnDetail(props: {
     <section class="column-detail" data-entry={name()} aria-label={view().label}>
       <header class="column-head">
         <h3 tabindex={-1} data-open>
-          {view().label} <span class="kind">{en.kinds[view().kind]}</span>
+          {view().label} <span class="kind">{spoken.kinds[view().kind]}</span>
         </h3>
         <UseButton name={name()} />
         <button type="button" class="plain" onClick={() => props.close()}>
-          {en.table.backToTable}
+          {spoken.table.backToTable}
         </button>
       </header>
       <p class="why">{view().why}</p>
       <Show when={props.rowCount > 0}>
         <div class="row-turner">
           <button type="button" class="small" disabled={props.row <= 1} onClick={() => turn(props.row - 1)}>
-            {en.table.previousRow}
+            {spoken.table.previousRow}
           </button>
           <p aria-live="polite">
-            {en.table.rowOf(props.row, props.rowCount)}:{" "}
+            {spoken.table.rowOf(props.row, props.rowCount)}:{" "}
             <span class="value" data-value={reading()?.text ?? ""}>
-              {reading()?.text ?? en.row.noValue}
+              {reading()?.text ?? spoken.row.noValue}
             </span>
             <Show when={was()}>
               {(moved) => (
                 <span class="was">
                   {" "}
-                  {en.moved.was}{" "}
-                  <span data-was={moved().old?.text ?? ""}>{moved().old?.text ?? en.row.blank}</span>
+                  {spoken.moved.was}{" "}
+                  <span data-was={moved().old?.text ?? ""}>{moved().old?.text ?? spoken.row.blank}</span>
                 </span>
               )}
             </Show>
@@ -63,33 +63,33 @@ export function ColumnDetail(props: {
             disabled={props.row >= props.rowCount}
             onClick={() => turn(props.row + 1)}
           >
-            {en.table.nextRow}
+            {spoken.table.nextRow}
           </button>
         </div>
       </Show>
       <Show when={view().kind === "figure" && view().formula === undefined && props.rowCount > 0}>
         <TypeOver
           name={`${name()}.${props.row}`}
-          label={en.over.cellLabel(view().label, props.row)}
+          label={spoken.over.cellLabel(view().label, props.row)}
           text={reading()?.text ?? ""}
           measure={view().measure}
           over={view().overrides?.find((one) => one.row === props.row)}
-          title={en.over.original}
+          title={spoken.over.original}
         />
       </Show>
       <ShowDrawn name={props.table} row={props.row} />
       <Show when={view().problems.length > 0}>
-        <Part title={en.detail.problems}>
+        <Part title={spoken.detail.problems}>
           <ProblemList problems={view().problems} />
         </Part>
       </Show>
-      <HowItWasWorkedOut name={name()} title={en.detail.formula} row={props.row} />
+      <HowItWasWorkedOut name={name()} title={spoken.detail.formula} row={props.row} />
       <Leaning name={name()} row={props.row} />
-      <Part title={en.detail.sources}>
+      <Part title={spoken.detail.sources}>
         <SourceList sources={view().sources} />
       </Part>
       <p class="quiet detail-name">
-        {en.detail.name} <code>{name()}</code>
+        {spoken.detail.name} <code>{name()}</code>
       </p>
     </section>
   )

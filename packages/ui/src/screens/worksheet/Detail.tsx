@@ -1,9 +1,10 @@
+import { shownAs } from "@pegbook/engine"
 import { For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { CheckDetail } from "./CheckDetail.tsx"
 import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
 import { Part } from "./Part.tsx"
@@ -21,7 +22,7 @@ export function Detail(props: { readonly name: string }) {
       <p class="why">{view().why}</p>
       <ShowDrawn name={props.name} />
       <Show when={view().problems.length > 0}>
-        <Part title={en.detail.problems}>
+        <Part title={spoken.detail.problems}>
           <ProblemList problems={view().problems} />
         </Part>
       </Show>
@@ -35,21 +36,21 @@ export function Detail(props: { readonly name: string }) {
       <Given name={props.name} />
       <HowItWasWorkedOut
         name={props.name}
-        title={view().shape === "table" ? en.detail.howManyRows : en.detail.formula}
+        title={view().shape === "table" ? spoken.detail.howManyRows : spoken.detail.formula}
       />
       <Leaning name={props.name} />
       <Show when={view().check === undefined && view().cautions.length > 0}>
-        <Part title={en.detail.cautions}>
+        <Part title={spoken.detail.cautions}>
           <ul class="cautions">
             <For each={view().cautions}>{(caution) => <li>{caution}</li>}</For>
           </ul>
         </Part>
       </Show>
-      <Part title={en.detail.sources}>
+      <Part title={spoken.detail.sources}>
         <SourceList sources={view().sources} />
       </Part>
       <p class="quiet detail-name">
-        {en.detail.name} <code>{props.name}</code> · {en.kindSays[view().kind]}
+        {spoken.detail.name} <code>{props.name}</code> · {spoken.kindSays[view().kind]}
       </p>
     </>
   )
@@ -59,11 +60,10 @@ export function Detail(props: { readonly name: string }) {
 function Given(props: { readonly name: string }) {
   const sheet = useSheet()
   const view = () => sheet.entry(props.name)
+  const shown = (kept: string | undefined) => shownAs(kept ?? "", view().measure, view().shape === "list")
   const typedOtherwise = () => {
-    const { typed } = view()
-    return isField(view()) && typed !== undefined && typed !== "" && typed !== fieldText(view())
-      ? typed
-      : undefined
+    const typed = shown(view().typed)
+    return isField(view()) && typed !== "" && typed !== fieldText(view()) ? typed : undefined
   }
   return (
     <>
@@ -72,7 +72,7 @@ function Given(props: { readonly name: string }) {
           <Show when={view().accepts}>
             {(accepts) => (
               <>
-                <dt>{en.detail.accepted}</dt>
+                <dt>{spoken.detail.accepted}</dt>
                 <dd>{accepts()}</dd>
               </>
             )}
@@ -80,7 +80,7 @@ function Given(props: { readonly name: string }) {
           <Show when={typedOtherwise()}>
             {(typed) => (
               <>
-                <dt>{en.detail.typedAs}</dt>
+                <dt>{spoken.detail.typedAs}</dt>
                 <dd>{typed()}</dd>
               </>
             )}
@@ -88,15 +88,15 @@ function Given(props: { readonly name: string }) {
           <Show when={view().shape === "list" && view().reading}>
             {(reading) => (
               <>
-                <dt>{en.detail.readAs}</dt>
+                <dt>{spoken.detail.readAs}</dt>
                 <dd>{reading().text}</dd>
               </>
             )}
           </Show>
-          <Show when={view().original}>
+          <Show when={shown(view().original)}>
             {(original) => (
               <>
-                <dt>{en.detail.original}</dt>
+                <dt>{spoken.detail.original}</dt>
                 <dd>{original()}</dd>
               </>
             )}
@@ -105,18 +105,18 @@ function Given(props: { readonly name: string }) {
       </Show>
       <Show when={view().kind === "figure" && view().shape === "one"}>
         <dl class="facts">
-          <dt>{en.detail.published}</dt>
-          <dd>{view().original}</dd>
+          <dt>{spoken.detail.published}</dt>
+          <dd>{shown(view().original)}</dd>
         </dl>
       </Show>
       <Show when={view().shape === "one" && (view().kind === "figure" || view().kind === "formula")}>
         <TypeOver
           name={props.name}
-          label={en.over.label(view().label)}
+          label={spoken.over.label(view().label)}
           text={view().kind === "figure" || view().changed ? fieldText(view()) : ""}
           measure={view().measure}
           over={view().overrides?.[0]}
-          title={view().kind === "figure" ? en.over.original : en.over.originalNow}
+          title={view().kind === "figure" ? spoken.over.original : spoken.over.originalNow}
         />
       </Show>
     </>

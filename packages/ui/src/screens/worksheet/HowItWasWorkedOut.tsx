@@ -1,7 +1,7 @@
 import { Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { FormulaText } from "../../parts/FormulaText.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { LeanList } from "./LeanList.tsx"
 import { Part } from "./Part.tsx"
 
@@ -25,7 +25,7 @@ export function HowItWasWorkedOut(props: {
               row={props.row}
             />
           </Part>
-          <Part title={en.detail.withValues}>
+          <Part title={spoken.detail.withValues}>
             <code class="formula" data-with-values>
               {worked().withValues}
             </code>
@@ -41,20 +41,20 @@ export function Leaning(props: { readonly name: string; readonly row?: number })
   const sheet = useSheet()
   return (
     <div class="leaning">
-      <Part title={en.detail.leansOn}>
+      <Part title={spoken.detail.leansOn}>
         <LeanList
           names={sheet.leansOn(props.name)}
           from={props.name}
           row={props.row}
-          none={en.detail.leansOnNothing}
+          none={spoken.detail.leansOnNothing}
         />
       </Part>
-      <Part title={en.detail.leanedOnBy}>
+      <Part title={spoken.detail.leanedOnBy}>
         <LeanList
           names={sheet.leanedOnBy(props.name)}
           from={props.name}
           row={props.row}
-          none={en.detail.leanedOnByNothing}
+          none={spoken.detail.leanedOnByNothing}
         />
       </Part>
     </div>

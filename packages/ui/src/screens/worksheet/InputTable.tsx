@@ -1,9 +1,9 @@
-import { inWords, type Problem } from "@pegbook/engine"
+import { inWords, keptAs, type Problem, shownAs } from "@pegbook/engine"
 import { createEffect, createMemo, createSignal, createUniqueId, For, Index, on, Show } from "solid-js"
 import { createStore } from "solid-js/store"
 import { useSheet } from "../../bridge/context.ts"
 import type { TypedRow } from "../../bridge/sheet.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { firstUnfinished, rowsToCommit } from "./draft-rows.ts"
 
 /** A table whose rows a person types. Rows in the making are kept here until they are whole. */
@@ -24,6 +24,9 @@ export function InputTable(props: { readonly name: string }) {
       .filter((column) => column.measure === "text")
       .map((column) => bare(column.name))
   const unfinished = () => firstUnfinished(rows, names(), texts())
+  const measureOf = (column: string) => columns().find((one) => bare(one.name) === column)?.measure ?? "text"
+  const shown = (row: Readonly<Record<string, string>>, column: string) =>
+    shownAs(row[column] ?? "", measureOf(column))
   const labelOf = (column: string) => columns().find((one) => bare(one.name) === column)?.label ?? column
 
   const inForce = createMemo(() => sheet.typedRows(props.name), [], { equals: sameRows })
@@ -69,12 +72,12 @@ export function InputTable(props: { readonly name: string }) {
 
   return (
     <div class="input-table">
-      <section class="table-scroll" aria-label={en.table.scroll(sheet.entry(props.name).label)}>
+      <section class="table-scroll" aria-label={spoken.table.scroll(sheet.entry(props.name).label)}>
         <table class="rows">
           <caption class="hidden-text">{sheet.entry(props.name).label}</caption>
           <thead>
             <tr>
-              <th scope="col">{en.table.rowHead}</th>
+              <th scope="col">{spoken.table.rowHead}</th>
               <For each={columns()}>
                 {(column) => (
                   <th scope="col" title={column.why}>
@@ -101,19 +104,19 @@ export function InputTable(props: { readonly name: string }) {
                           autocomplete="off"
                           autocapitalize="off"
                           spellcheck={false}
-                          aria-label={en.table.cellLabel(labelOf(column), place + 1)}
+                          aria-label={spoken.table.cellLabel(labelOf(column), place + 1)}
                           aria-invalid={isRefused(place, column)}
                           aria-describedby={`${id}-says`}
-                          data-value={row()[column] ?? ""}
-                          value={row()[column] ?? ""}
+                          data-value={shown(row(), column)}
+                          value={shown(row(), column)}
                           onFocus={(event) => event.currentTarget.select()}
                           onChange={(event) => {
-                            setRows(place, column, event.currentTarget.value)
+                            setRows(place, column, keptAs(event.currentTarget.value, measureOf(column)))
                             commit()
                           }}
                           onKeyDown={(event) => {
                             if (event.key !== "Escape") return
-                            event.currentTarget.value = row()[column] ?? ""
+                            event.currentTarget.value = shown(row(), column)
                             if (refusal() !== undefined) showInForce()
                           }}
                         />
@@ -124,10 +127,10 @@ export function InputTable(props: { readonly name: string }) {
                     <button
                       type="button"
                       class="small"
-                      aria-label={en.table.remove(place + 1)}
+                      aria-label={spoken.table.remove(place + 1)}
                       onClick={() => removeRow(place)}
                     >
-                      {en.table.removeShort}
+                      {spoken.table.removeShort}
                     </button>
                   </td>
                 </tr>
@@ -137,11 +140,13 @@ export function InputTable(props: { readonly name: string }) {
         </table>
       </section>
       <Show when={rows.length === 0}>
-        <p class="quiet">{en.table.noneYet}</p>
+        <p class="quiet">{spoken.table.noneYet}</p>
       </Show>
       <div id={`${id}-says`} aria-live="polite">
         <Show when={unfinished()}>
-          {(wants) => <p class="quiet">{en.table.unfinished(wants().row, wants().missing.map(labelOf))}</p>}
+          {(wants) => (
+            <p class="quiet">{spoken.table.unfinished(wants().row, wants().missing.map(labelOf))}</p>
+          )}
         </Show>
         <Show when={refusal()}>
           {(refused) => {
@@ -149,9 +154,11 @@ export function InputTable(props: { readonly name: string }) {
             return (
               <p class="field-problem">
                 <strong>
-                  {en.table.rowHead} {refused().place + 1}: {words().says}
+                  {spoken.table.rowHead} {refused().place + 1}
+                  {spoken.colon}
+                  {words().says}
                 </strong>{" "}
-                {words().next} {en.table.rowsInForce}
+                {words().next} {spoken.table.rowsInForce}
               </p>
             )
           }}
@@ -159,16 +166,16 @@ export function InputTable(props: { readonly name: string }) {
       </div>
       <p class="actions">
         <button type="button" class="small" onClick={add}>
-          {en.table.add}
+          {spoken.table.add}
         </button>
         <Show when={refusal() ?? unfinished()}>
           <button type="button" class="plain" onClick={showInForce}>
-            {en.field.revert}
+            {spoken.field.revert}
           </button>
         </Show>
         <Show when={!sameRows(inForce(), sheet.originalRows(props.name))}>
           <button type="button" class="plain" onClick={() => sheet.restore(props.name)}>
-            {en.table.putBack}
+            {spoken.table.putBack}
           </button>
         </Show>
       </p>

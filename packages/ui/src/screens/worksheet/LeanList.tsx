@@ -1,7 +1,7 @@
 import { createSignal, For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { rowModel } from "./row-model.ts"
 
 const FIRST = 8
@@ -43,7 +43,7 @@ export function LeanList(props: {
       </ul>
       <Show when={props.names.length > shown().length}>
         <button type="button" class="plain" onClick={() => setAll(true)}>
-          {en.detail.showAll(props.names.length)}
+          {spoken.detail.showAll(props.names.length)}
         </button>
       </Show>
     </Show>

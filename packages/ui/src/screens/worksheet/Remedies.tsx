@@ -3,7 +3,7 @@ import { createEffect, createSignal, For, on, onCleanup, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
 import { ask } from "../../explore/ask.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
 
 /** What would make a check pass, worked out beside the page when it is asked for. */
@@ -35,9 +35,9 @@ export default function Remedies(props: { readonly check: string }) {
   }
 
   function tryIt({ input, label, typed, to }: RemedyView): void {
-    const title = en.verdict.copyTitle(label, to?.text ?? typed)
+    const title = spoken.verdict.copyTitle(label, to?.text ?? typed)
     const { accepted } = sheet.tryChange(title, { [input]: typed })
-    if (accepted) session.say(en.verdict.tried(sheet.scenario().title))
+    if (accepted) session.say(spoken.verdict.tried(sheet.scenario().title))
   }
 
   createEffect(
@@ -49,47 +49,47 @@ export default function Remedies(props: { readonly check: string }) {
     <div class="remedies">
       <p class="actions">
         <button type="button" class="small main-action" disabled={looking()} onClick={look}>
-          {found() === undefined ? en.verdict.what : en.verdict.whatAgain}
+          {found() === undefined ? spoken.verdict.what : spoken.verdict.whatAgain}
         </button>
         <Show when={looking()}>
           <button type="button" class="small" onClick={halt}>
-            {en.verdict.stop}
+            {spoken.verdict.stop}
           </button>
         </Show>
       </p>
       <div role="status">
         <Show when={looking()}>
-          <p class="quiet">{en.verdict.looking}</p>
+          <p class="quiet">{spoken.verdict.looking}</p>
         </Show>
         <Show when={stale()}>
-          <p class="quiet">{en.verdict.stale}</p>
+          <p class="quiet">{spoken.verdict.stale}</p>
         </Show>
         <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
         <Show when={found()?.length === 0}>
-          <p>{en.verdict.none}</p>
+          <p>{spoken.verdict.none}</p>
         </Show>
       </div>
       <Show when={(found() ?? []).length > 0}>
-        <Part title={en.verdict.remedies}>
+        <Part title={spoken.verdict.remedies}>
           <ul class="remedy-list">
             <For each={found()}>
               {(remedy) => (
                 <li data-remedy={remedy.input}>
                   <p>
                     <strong>
-                      {en.verdict.remedy(
+                      {spoken.verdict.remedy(
                         remedy.label,
-                        remedy.from?.text ?? en.row.blank,
+                        remedy.from?.text ?? spoken.row.blank,
                         remedy.to?.text ?? remedy.typed,
                       )}
                     </strong>
                   </p>
                   <Show
                     when={remedy.newlyFails.length > 0}
-                    fallback={<p class="quiet">{en.verdict.nothingFails}</p>}
+                    fallback={<p class="quiet">{spoken.verdict.nothingFails}</p>}
                   >
                     <p>
-                      {en.verdict.newlyFails}{" "}
+                      {spoken.verdict.newlyFails}{" "}
                       <For each={remedy.newlyFails}>
                         {(name, place) => (
                           <>
@@ -105,10 +105,10 @@ export default function Remedies(props: { readonly check: string }) {
                   <button
                     type="button"
                     class="small"
-                    aria-label={en.verdict.trySays(remedy.label, remedy.to?.text ?? remedy.typed)}
+                    aria-label={spoken.verdict.trySays(remedy.label, remedy.to?.text ?? remedy.typed)}
                     onClick={() => tryIt(remedy)}
                   >
-                    {en.verdict.tryIt}
+                    {spoken.verdict.tryIt}
                   </button>
                 </li>
               )}

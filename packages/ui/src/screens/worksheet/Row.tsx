@@ -3,7 +3,7 @@ import { createMemo, Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import { Field } from "../../parts/Field.tsx"
 import { Mark } from "../../parts/Mark.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Detail } from "./Detail.tsx"
 import { fieldText, isField, rowModel, wasText } from "./row-model.ts"
 import { UseButton } from "./UseButton.tsx"
@@ -44,7 +44,7 @@ export function Row(props: { readonly name: string }) {
             <span class="row-chevron" aria-hidden="true" />
             <span>{view().label}</span>
           </button>
-          <span class="kind" title={en.kindSays[view().kind]}>
+          <span class="kind" title={spoken.kindSays[view().kind]}>
             {model().kind}
           </span>
           <UseButton name={props.name} />
@@ -58,7 +58,8 @@ export function Row(props: { readonly name: string }) {
             <Field
               label={view().label}
               text={fieldText(view())}
-              measure={view().shape === "list" ? "text" : view().measure}
+              measure={view().measure}
+              list={view().shape === "list"}
               choices={view().choices}
               blank={view().blank}
               describedBy={`how-${props.name}`}
@@ -87,7 +88,7 @@ export function Row(props: { readonly name: string }) {
           <span>{model().from}</span>
           <Show when={model().memory}>
             {" "}
-            <span class="tag tag-memory">{en.row.fromMemory}</span>
+            <span class="tag tag-memory">{spoken.row.fromMemory}</span>
           </Show>
         </div>
       </div>
@@ -126,7 +127,7 @@ function Value(props: { readonly view: EntryView; readonly text: string; readonl
           <Show when={props.view.reading}>
             {(ratio) => (
               <span class="ratio" data-ratio={ratio().text}>
-                {en.detail.ratio.toLowerCase()} {ratio().text}
+                {spoken.detail.ratio.toLowerCase()} {ratio().text}
               </span>
             )}
           </Show>
@@ -145,10 +146,10 @@ function Was(props: {
     <Show when={props.moved.length > 0}>
       <Show
         when={props.view.shape !== "table"}
-        fallback={<span class="was">{en.moved.cells(props.moved.length)}</span>}
+        fallback={<span class="was">{spoken.moved.cells(props.moved.length)}</span>}
       >
         <span class="was">
-          {props.view.check === undefined ? en.moved.was : en.moved.ratioWas}{" "}
+          {props.view.check === undefined ? spoken.moved.was : spoken.moved.ratioWas}{" "}
           <span data-was={wasText(props.moved)}>{wasText(props.moved)}</span>
         </span>
       </Show>

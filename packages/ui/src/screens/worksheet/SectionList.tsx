@@ -1,6 +1,6 @@
 import { For } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** What the engine calls the section of the user's own entries. */
 export const OWN_SECTION = "own"
@@ -13,7 +13,7 @@ export function SectionList(props: { readonly onJump?: () => void }) {
     title,
     count: () => entries.length,
   }))
-  const own = { id: OWN_SECTION, title: en.own.title, count: () => sheet.ownEntries().length }
+  const own = { id: OWN_SECTION, title: spoken.own.title, count: () => sheet.ownEntries().length }
   const places = () => [...ofTemplate, own]
   return (
     <ol class="section-list">
@@ -32,7 +32,7 @@ export function SectionList(props: { readonly onJump?: () => void }) {
               }}
             >
               {section.title}
-              <span class="quiet"> {en.entries(section.count())}</span>
+              <span class="quiet"> {spoken.entries(section.count())}</span>
             </a>
           </li>
         )}

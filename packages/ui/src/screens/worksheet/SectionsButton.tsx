@@ -1,4 +1,4 @@
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { SectionList } from "./SectionList.tsx"
 
 /** The section list for narrow screens, where it has no column of its own. */
@@ -7,13 +7,13 @@ export function SectionsButton() {
   return (
     <>
       <button type="button" class="small sections-button" onClick={() => sheet?.showModal()}>
-        {en.sections}
+        {spoken.sections}
       </button>
-      <dialog ref={sheet} class="sections-dialog" aria-label={en.jump}>
+      <dialog ref={sheet} class="sections-dialog" aria-label={spoken.jump}>
         <header class="column-head">
-          <h2>{en.sections}</h2>
+          <h2>{spoken.sections}</h2>
           <button type="button" class="small" onClick={() => sheet?.close()}>
-            {en.close}
+            {spoken.close}
           </button>
         </header>
         <SectionList onJump={() => sheet?.close()} />

@@ -1,6 +1,6 @@
 import type { EntryView, SolverReport } from "@pegbook/engine"
 import { For, Show } from "solid-js"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
 
 /** How a solver found its rows, how good its answer is proven to be, and what it could not satisfy. */
@@ -13,14 +13,16 @@ export function SolverDetail(props: {
   return (
     <>
       <dl class="facts">
-        <dt>{en.detail.method}</dt>
+        <dt>{spoken.detail.method}</dt>
         <dd>{props.report.method}</dd>
         <Show when={props.report.objective}>
           {(objective) => (
             <>
-              <dt>{en.detail.objective}</dt>
+              <dt>{spoken.detail.objective}</dt>
               <dd>
-                {objective().says}: <strong>{props.reached?.objective.text}</strong>
+                {objective().says}
+                {spoken.colon}
+                <strong>{props.reached?.objective.text}</strong>
               </dd>
             </>
           )}
@@ -28,16 +30,16 @@ export function SolverDetail(props: {
         <Show when={props.reached?.bound}>
           {(bound) => (
             <>
-              <dt>{en.detail.bound}</dt>
+              <dt>{spoken.detail.bound}</dt>
               <dd>
-                <strong>{bound().text}</strong> <Show when={proven()}>{en.detail.provenBest}</Show>
+                <strong>{bound().text}</strong> <Show when={proven()}>{spoken.detail.provenBest}</Show>
               </dd>
             </>
           )}
         </Show>
       </dl>
       <Show when={props.report.unmet.length > 0}>
-        <Part title={en.detail.unmet}>
+        <Part title={spoken.detail.unmet}>
           <ul class="problems">
             <For each={props.report.unmet}>{(unmet) => <li>{unmet}</li>}</For>
           </ul>

@@ -1,7 +1,7 @@
 import type { EntryView } from "@pegbook/engine"
 import { createMemo, createSignal, For, Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { TableExchange } from "../exchange/TableExchange.tsx"
 import { ColumnDetail } from "./ColumnDetail.tsx"
 import { InputTable } from "./InputTable.tsx"
@@ -33,8 +33,8 @@ export function TableDetail(props: { readonly name: string }) {
         <InputTable name={props.name} />
       </Show>
       <Show when={view().kind !== "input" || (table().rowCount > 0 && hasFormulas())}>
-        <Show when={table().rowCount > 0} fallback={<p class="quiet">{en.table.empty}</p>}>
-          <p class="quiet">{en.table.hint}</p>
+        <Show when={table().rowCount > 0} fallback={<p class="quiet">{spoken.table.empty}</p>}>
+          <p class="quiet">{spoken.table.hint}</p>
           <ReadTable name={props.name} />
         </Show>
       </Show>
@@ -69,13 +69,13 @@ function ReadTable(props: { readonly name: string }) {
 
   return (
     <>
-      <section class="table-scroll" tabindex={0} aria-label={en.table.scroll(label())}>
+      <section class="table-scroll" tabindex={0} aria-label={spoken.table.scroll(label())}>
         {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table is what a grid is made of. */}
         <table class="rows" role="grid" onKeyDown={stepCell} onFocusIn={stopAtCell}>
           <caption class="hidden-text">{label()}</caption>
           <thead>
             <tr>
-              <th scope="col">{en.table.rowHead}</th>
+              <th scope="col">{spoken.table.rowHead}</th>
               <For each={columns()}>{(name) => <ColumnTitle table={props.name} name={name} />}</For>
             </tr>
           </thead>
@@ -97,7 +97,7 @@ function ReadTable(props: { readonly name: string }) {
       </section>
       <Show when={rows().length < count()}>
         <button type="button" class="plain" onClick={() => setAll(true)}>
-          {en.table.showAllRows(count())}
+          {spoken.table.showAllRows(count())}
         </button>
       </Show>
     </>
@@ -114,7 +114,7 @@ function ReadTable(props: { readonly name: string }) {
           class="column-title"
           tabindex={-1}
           aria-expanded={isOpen()}
-          title={en.table.openColumn(view().label)}
+          title={spoken.table.openColumn(view().label)}
           onClick={() => (isOpen() ? walk.closeColumn(title.table) : walk.openColumn(title.table, bare(), 1))}
         >
           {view().label}
@@ -130,7 +130,7 @@ function ReadTable(props: { readonly name: string }) {
     readonly first: boolean
   }) {
     const bare = () => cell.name.slice(cell.table.length + 1)
-    const text = () => sheet.entry(cell.name).readings?.[cell.row - 1]?.text ?? en.row.noValue
+    const text = () => sheet.entry(cell.name).readings?.[cell.row - 1]?.text ?? spoken.row.noValue
     const was = () => sheet.movedAt(cell.name).find((one) => one.row === cell.row)
     const over = () => sheet.entry(cell.name).overrides?.find((one) => one.row === cell.row)
     const isOpen = () => {
@@ -149,14 +149,19 @@ function ReadTable(props: { readonly name: string }) {
           onClick={() => walk.openColumn(cell.table, bare(), cell.row)}
         >
           <span data-value={text()}>{text()}</span>
+          <Show when={text() === ""}>
+            <span class="hidden-text">{spoken.row.blank}</span>
+          </Show>
           <Show when={over()}>
             {(typed) => (
               <>
                 {" "}
                 <span class="tag tag-own" aria-hidden="true">
-                  {en.over.mark}
+                  {spoken.over.mark}
                 </span>
-                <span class="hidden-text">{en.over.inTable(typed().original?.text ?? en.row.noValue)}</span>
+                <span class="hidden-text">
+                  {spoken.over.inTable(typed().original?.text ?? spoken.row.noValue)}
+                </span>
               </>
             )}
           </Show>
@@ -164,8 +169,8 @@ function ReadTable(props: { readonly name: string }) {
             {(moved) => (
               <span class="was">
                 {" "}
-                {en.moved.was}{" "}
-                <span data-was={moved().old?.text ?? ""}>{moved().old?.text ?? en.row.blank}</span>
+                {spoken.moved.was}{" "}
+                <span data-was={moved().old?.text ?? ""}>{moved().old?.text ?? spoken.row.blank}</span>
               </span>
             )}
           </Show>

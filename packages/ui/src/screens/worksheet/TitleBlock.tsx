@@ -7,7 +7,7 @@ import { KeptNote } from "../../parts/KeptNote.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { ScenarioBox } from "../../parts/ScenarioBox.tsx"
 import type { Look } from "../../storage/preferences.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { nearestToLimit, standings } from "./standing.ts"
 
 const LOOKS: readonly Look[] = ["device", "light", "dark"]
@@ -26,7 +26,7 @@ export function TitleBlock() {
   function saveOpenDocument(): void {
     void import("../exchange/save.ts").then(
       (loaded) => loaded.saveOpenDocument(sheet, session.title()),
-      () => session.say(en.exchange.notLoaded),
+      () => session.say(spoken.exchange.notLoaded),
     )
   }
   function showGuide(): void {
@@ -39,26 +39,26 @@ export function TitleBlock() {
   }
 
   return (
-    <section class="title-block" classList={{ "title-block-all": all() }} aria-label={en.block.label}>
+    <section class="title-block" classList={{ "title-block-all": all() }} aria-label={spoken.block.label}>
       <div class="block block-workbook">
-        <p class="block-caption">{en.block.workbook}</p>
+        <p class="block-caption">{spoken.block.workbook}</p>
         <h1>{session.title()}</h1>
         <p class="quiet workbook-says">{sheet.definition.says}</p>
         <button type="button" class="small workbook-own" onClick={() => walk.show("start")}>
-          {session.kept().kind === "nothing" ? en.start.own : en.start.another}
+          {session.kept().kind === "nothing" ? spoken.start.own : spoken.start.another}
         </button>
       </div>
       <div class="block block-fold">
         <button type="button" class="plain" aria-expanded={all()} onClick={() => setAll((was) => !was)}>
-          {en.block.more(sheet.scenario().title)}
+          {spoken.block.more(sheet.scenario().title)}
         </button>
       </div>
       <div class="block block-scenario">
-        <p class="block-caption">{en.block.scenario}</p>
+        <p class="block-caption">{spoken.block.scenario}</p>
         <ScenarioBox />
       </div>
       <fieldset class="block block-units">
-        <legend class="block-caption">{en.block.shownIn}</legend>
+        <legend class="block-caption">{spoken.block.shownIn}</legend>
         <div class="choices">
           <For each={SYSTEMS}>
             {(system) => (
@@ -70,7 +70,7 @@ export function TitleBlock() {
                   checked={sheet.unitSystem() === system}
                   onChange={() => showIn(system)}
                 />
-                <span>{en.systems[system]}</span>
+                <span>{spoken.systems[system]}</span>
               </label>
             )}
           </For>
@@ -78,23 +78,23 @@ export function TitleBlock() {
         <LookChooser />
       </fieldset>
       <div class="block block-checks">
-        <p class="block-caption">{en.block.checks}</p>
+        <p class="block-caption">{spoken.block.checks}</p>
         <Checks />
       </div>
       <div class="block block-kept">
-        <p class="block-caption">{en.block.kept}</p>
+        <p class="block-caption">{spoken.block.kept}</p>
         <KeptNote />
         <p class="actions">
           <SaveFileButton class="plain" />
           <OpenFileButton class="plain" />
           <button type="button" class="plain" onClick={() => session.startAgain()}>
-            {en.startAgain}
+            {spoken.startAgain}
           </button>
           <button type="button" class="plain" onClick={saveOpenDocument}>
-            {en.exchange.saveOpenDocument}
+            {spoken.exchange.saveOpenDocument}
           </button>
           <button type="button" class="plain" onClick={showGuide}>
-            {en.guide.show}
+            {spoken.guide.show}
           </button>
         </p>
       </div>
@@ -110,7 +110,7 @@ function Checks() {
   const blank = createMemo(() => sheet.inputs().filter((name) => sheet.entry(name).state === "needs_entry"))
   return (
     <>
-      <Show when={standing().length > 0} fallback={<p class="quiet">{en.noChecks}</p>}>
+      <Show when={standing().length > 0} fallback={<p class="quiet">{spoken.noChecks}</p>}>
         <ul class="standing">
           <For each={standing()}>
             {(one) => (
@@ -118,8 +118,8 @@ function Checks() {
                 {(first) => (
                   <li>
                     <EntryLink name={first()} class={`verdict verdict-${one.verdict}`}>
-                      <Mark verdict={one.verdict} /> {en.checkCount(one.verdict, one.names.length)}
-                      <span class="hidden-text">. {en.goToFirst(one.verdict)}</span>
+                      <Mark verdict={one.verdict} /> {spoken.checkCount(one.verdict, one.names.length)}
+                      <span class="hidden-text">. {spoken.goToFirst(one.verdict)}</span>
                     </EntryLink>
                   </li>
                 )}
@@ -131,7 +131,7 @@ function Checks() {
       <Show when={nearest()}>
         {(view) => (
           <p>
-            {en.verdict.nearest}{" "}
+            {spoken.verdict.nearest}{" "}
             <EntryLink name={view().name}>
               {view().label} {view().reading?.text}
             </EntryLink>
@@ -141,7 +141,7 @@ function Checks() {
       <Show when={blank()[0]}>
         {(first) => (
           <p>
-            <EntryLink name={first()}>{en.blankInputs(blank().length)}</EntryLink>
+            <EntryLink name={first()}>{spoken.blankInputs(blank().length)}</EntryLink>
           </p>
         )}
       </Show>
@@ -154,12 +154,12 @@ function LookChooser() {
   const session = useSession()
   return (
     <label class="look">
-      <span>{en.block.look}</span>
+      <span>{spoken.block.look}</span>
       <select onChange={(event) => session.prefer({ look: event.currentTarget.value as Look })}>
         <For each={LOOKS}>
           {(look) => (
             <option value={look} selected={session.preferences().look === look}>
-              {en.look[look]}
+              {spoken.look[look]}
             </option>
           )}
         </For>

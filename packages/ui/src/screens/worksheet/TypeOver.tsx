@@ -2,7 +2,7 @@ import type { MeasureId, Override } from "@pegbook/engine"
 import { Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Field } from "../../parts/Field.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
 
 /** A place for a value of one's own over a figure, a formula, or one cell of a table of figures; and the way back. */
@@ -18,10 +18,10 @@ export function TypeOver(props: {
   readonly title: string
 }) {
   const sheet = useSheet()
-  const original = () => props.over?.original?.text ?? en.row.noValue
+  const original = () => props.over?.original?.text ?? spoken.row.noValue
   return (
-    <Part title={en.over.type}>
-      <p class="quiet">{en.over.says}</p>
+    <Part title={spoken.over.type}>
+      <p class="quiet">{spoken.over.says}</p>
       <Field
         label={props.label}
         text={props.text}
@@ -30,9 +30,11 @@ export function TypeOver(props: {
       />
       <Show when={props.over}>
         <p class="over-original">
-          <span class="tag tag-own">{en.row.overridden}</span> {props.title}: <strong>{original()}</strong>{" "}
+          <span class="tag tag-own">{spoken.row.overridden}</span> {props.title}
+          {spoken.colon}
+          <strong>{original()}</strong>{" "}
           <button type="button" class="plain" onClick={() => sheet.restore(props.name)}>
-            {en.over.putBack(original())}
+            {spoken.over.putBack(original())}
           </button>
         </p>
       </Show>

@@ -1,6 +1,6 @@
 import { Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** While a formula is being written: puts this name into it. */
 export function UseButton(props: { readonly name: string }) {
@@ -13,12 +13,12 @@ export function UseButton(props: { readonly name: string }) {
           type="button"
           class="small use-button"
           data-use={props.name}
-          aria-label={en.own.useSays(sheet.label(props.name))}
+          aria-label={spoken.own.useSays(sheet.label(props.name))}
           // The formula keeps the focus, and its caret.
           onMouseDown={(event) => event.preventDefault()}
           onClick={() => into()(props.name)}
         >
-          {en.own.use}
+          {spoken.own.use}
         </button>
       )}
     </Show>

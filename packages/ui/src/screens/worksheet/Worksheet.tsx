@@ -1,7 +1,7 @@
 import { For, lazy, Show, Suspense } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Guide } from "../../parts/Guide.tsx"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 import { Row } from "./Row.tsx"
 import { SectionList } from "./SectionList.tsx"
 import { stepRow } from "./step-row.ts"
@@ -14,8 +14,8 @@ export function Worksheet() {
   const sheet = useSheet()
   return (
     <div class="worksheet">
-      <nav class="sections" aria-label={en.jump}>
-        <p class="block-caption">{en.sections}</p>
+      <nav class="sections" aria-label={spoken.jump}>
+        <p class="block-caption">{spoken.sections}</p>
         <SectionList />
       </nav>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the titles in it. */}
@@ -33,10 +33,10 @@ export function Worksheet() {
                 <p class="quiet">{section.says}</p>
               </header>
               <div class="captions" aria-hidden="true">
-                <span>{en.columns.what}</span>
-                <span>{en.columns.value}</span>
-                <span>{en.columns.how}</span>
-                <span>{en.columns.from}</span>
+                <span>{spoken.columns.what}</span>
+                <span>{spoken.columns.value}</span>
+                <span>{spoken.columns.how}</span>
+                <span>{spoken.columns.from}</span>
               </div>
               <ul class="row-list">
                 <For each={section.entries}>{(entry) => <Row name={entry.name} />}</For>
@@ -50,7 +50,7 @@ export function Worksheet() {
         <Show when={sheet.definition.cautions.length > 0}>
           <section class="section" aria-labelledby="all-cautions">
             <header class="section-head">
-              <h2 id="all-cautions">{en.cautionsTitle}</h2>
+              <h2 id="all-cautions">{spoken.cautionsTitle}</h2>
             </header>
             <ul class="cautions">
               <For each={sheet.definition.cautions}>{(caution) => <li>{caution}</li>}</For>
@@ -68,11 +68,11 @@ function CautionsFold() {
   return (
     <Show when={sheet.definition.cautions[0]}>
       {(first) => (
-        <aside class="cautions-fold" aria-label={en.cautionsTitle}>
+        <aside class="cautions-fold" aria-label={spoken.cautionsTitle}>
           <details>
             <summary>
-              <strong>{en.cautionsTitle}.</strong> {first()}{" "}
-              <span class="fold-more">{en.cautionsAll(sheet.definition.cautions.length)}</span>
+              <strong>{spoken.cautionsTitle}.</strong> {first()}{" "}
+              <span class="fold-more">{spoken.cautionsAll(sheet.definition.cautions.length)}</span>
             </summary>
             <ul class="cautions">
               <For each={sheet.definition.cautions}>{(caution) => <li>{caution}</li>}</For>

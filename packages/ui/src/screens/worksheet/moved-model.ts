@@ -1,5 +1,5 @@
 import type { Moved } from "@pegbook/engine"
-import { en } from "../../text/en.ts"
+import { spoken } from "../../text/spoken.ts"
 
 /** One line of what the last change moved: an entry, or a column with all its cells that moved. */
 export interface MovedLine {
@@ -17,7 +17,7 @@ export function movedLines(moved: readonly Moved[], label: (name: string) => str
       line = { label: label(one.name), cells: [] }
       lines.set(one.name, line)
     }
-    const texts = { old: one.old?.text ?? en.row.blank, now: one.new?.text ?? en.row.blank }
+    const texts = { old: one.old?.text ?? spoken.row.blank, now: one.new?.text ?? spoken.row.blank }
     line.cells.push(one.row === undefined ? texts : { row: one.row, ...texts })
   }
   return [...lines].map(([name, { label, cells }]) => ({ name, label, cells }))

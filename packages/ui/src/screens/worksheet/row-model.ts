@@ -1,5 +1,5 @@
-import type { EntryView, Moved, Source } from "@pegbook/engine"
-import { en } from "../../text/en.ts"
+import { type EntryView, inLanguage, type Moved, type Source, shownAs } from "@pegbook/engine"
+import { spoken } from "../../text/spoken.ts"
 
 /** What one row of the sheet says, as texts. */
 export interface RowModel {
@@ -22,36 +22,38 @@ export function isField(view: EntryView): boolean {
 
 /** The text in force, for a field. A list keeps its own units: rounding them to show them would change them. */
 export function fieldText(view: EntryView): string {
-  return view.shape === "list" ? (view.typed ?? "") : (view.reading?.text ?? view.typed ?? "")
+  const { shape, reading, measure, typed = "" } = view
+  return shape === "list" || reading === undefined ? shownAs(typed, measure, shape === "list") : reading.text
 }
 
 export function rowModel(view: EntryView): RowModel {
   const overridden = view.changed && (view.kind === "figure" || view.kind === "formula")
   const model = {
-    kind: en.kinds[view.kind],
+    kind: spoken.kinds[view.kind],
     value: valueText(view),
     missing:
       view.state === "needs_entry"
-        ? en.row.needsEntry
+        ? spoken.row.needsEntry
         : view.state === "problem"
-          ? en.row.problem
-          : en.row.noValue,
+          ? spoken.row.problem
+          : spoken.row.noValue,
     how: howText(view),
-    from: overridden ? en.sourceKinds.user : fromText(view.sources),
+    from: overridden ? spoken.sourceKinds.user : fromText(view.sources),
     memory: !overridden && view.sources.some(isFromMemory),
   }
   if (!view.changed) return model
   return {
     ...model,
-    changed: { says: overridden ? en.row.overridden : en.row.changed, putBack: putBackText(view) },
+    changed: { says: overridden ? spoken.row.overridden : spoken.row.changed, putBack: putBackText(view) },
   }
 }
 
 function putBackText(view: EntryView): string {
-  if (view.shape === "table") return en.row.putBackAll
-  if (view.kind === "formula") return en.row.putBack(view.overrides?.[0]?.original?.text ?? en.row.noValue)
-  const original = view.original ?? ""
-  return original === "" ? en.row.putBackBlank : en.row.putBack(original)
+  if (view.shape === "table") return spoken.row.putBackAll
+  if (view.kind === "formula")
+    return spoken.row.putBack(view.overrides?.[0]?.original?.text ?? spoken.row.noValue)
+  const original = shownAs(view.original ?? "", view.measure, view.shape === "list")
+  return original === "" ? spoken.row.putBackBlank : spoken.row.putBack(original)
 }
 
 export function isFromMemory(source: Source): boolean {
@@ -59,7 +61,7 @@ export function isFromMemory(source: Source): boolean {
 }
 
 function valueText(view: EntryView): string {
-  if (view.check !== undefined) return en.verdicts[view.check.verdict]
+  if (view.check !== undefined) return spoken.verdicts[view.check.verdict]
   return view.reading?.text ?? ""
 }
 
@@ -67,40 +69,39 @@ function howText(view: EntryView): RowModel["how"] {
   const words = (text: string) => ({ text, formula: false })
   if (view.check !== undefined) return words(checkText(view))
   if (view.kind === "input") {
-    const yours = view.accepts === undefined ? en.row.yours : en.row.accepts(view.accepts)
-    return words(view.blank === undefined ? yours : en.row.orBlank(yours, view.blank))
+    const yours = view.accepts === undefined ? spoken.row.yours : spoken.row.accepts(view.accepts)
+    return words(view.blank === undefined ? yours : spoken.row.orBlank(yours, view.blank))
   }
   const [over] = view.overrides ?? []
   if (view.kind === "formula" && over !== undefined)
-    return words(en.over.how(over.original?.text ?? en.row.noValue))
+    return words(spoken.over.how(over.original?.text ?? spoken.row.noValue))
   if (view.report !== undefined) return words(view.report.method)
   if (view.formula !== undefined) return { text: view.formula, formula: true }
-  if (view.kind === "figure") return words(en.row.asGiven)
-  return words(view.kind === "solved" ? en.row.searched : "")
+  if (view.kind === "figure") return words(spoken.row.asGiven)
+  return words(view.kind === "solved" ? spoken.row.searched : "")
 }
 
 /** "1,137 psf, must not be more than 2,000 psf". */
 function checkText(view: EntryView): string {
   const { demand, limit, sense } = view.check ?? {}
   if (demand === undefined || limit === undefined) return ""
-  return en.row.against(demand.text, limit.text, sense === "at_least" ? "at_least" : "at_most")
+  return spoken.row.against(demand.text, limit.text, sense === "at_least" ? "at_least" : "at_most")
 }
 
 function fromText(sources: readonly Source[]): string {
   const [first, ...rest] = sources
-  if (first === undefined) return en.row.noSource
-  const kind = en.sourceKinds[first.kind]
+  if (first === undefined) return spoken.row.noSource
+  const kind = spoken.sourceKinds[first.kind]
   // Some titles begin with their kind.
-  const says = first.title.toLowerCase().startsWith(kind.toLowerCase())
-    ? first.title
-    : `${kind}: ${first.title}`
-  return rest.length === 0 ? says : `${says} ${en.row.moreSources(rest.length)}`
+  const title = inLanguage(first.title)
+  const says = title.toLowerCase().startsWith(kind.toLowerCase()) ? title : spoken.row.from(kind, title)
+  return rest.length === 0 ? says : `${says} ${spoken.row.moreSources(rest.length)}`
 }
 
 /** What an entry said before the last change; nothing when it did not move. */
 export function wasText(moved: readonly Moved[]): string | undefined {
   const [first] = moved
   if (first === undefined) return undefined
-  if (first.row === undefined) return first.old?.text ?? en.row.blank
-  return moved.map((one) => one.old?.text ?? en.row.blank).join("; ")
+  if (first.row === undefined) return first.old?.text ?? spoken.row.blank
+  return moved.map((one) => one.old?.text ?? spoken.row.blank).join("; ")
 }

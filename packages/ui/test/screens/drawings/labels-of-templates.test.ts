@@ -1,6 +1,6 @@
-import { type DrawnDimension, openBook, resolveDrawing } from "@pegbook/engine"
-import { TEMPLATES } from "@pegbook/templates"
-import { describe, expect, test } from "vitest"
+import { type DrawnDimension, type LanguageId, openBook, resolveDrawing } from "@pegbook/engine"
+import { speak, TEMPLATES, templates } from "@pegbook/templates"
+import { afterAll, beforeAll, describe, expect, test } from "vitest"
 import { fit } from "../../../src/screens/drawings/camera.ts"
 import { dimensionLine, marginsFor } from "../../../src/screens/drawings/dimension-lines.ts"
 import { labelsOf, layerWishes } from "../../../src/screens/drawings/label-wishes.ts"
@@ -9,33 +9,42 @@ import { boxOf, overlaps, placeLabels } from "../../../src/screens/drawings/plac
 /** What is left of 1280 and 360 pixels beside the page's edges. */
 const WIDTHS = [1222, 336]
 
-describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s", (_, template) => {
-  const { book } = openBook(template)
+const LANGUAGES: readonly LanguageId[] = ["en", "fr"]
 
-  test.each(WIDTHS)("at %i pixels no two labels overlap, and the main size is written", (width) => {
-    for (const drawing of template.drawings ?? []) {
-      const { shapes, bounds } = resolveDrawing(drawing, book, { apart: true })
-      if (bounds === undefined) continue
-      const camera = fit(bounds, marginsFor(shapes, width), width, 600)
-      const dimensions = shapes
-        .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
-        .map((shape) => ({ shape, line: dimensionLine(shape, bounds, camera) }))
-      const wishes = [
-        ...labelsOf(shapes, dimensions, camera, undefined),
-        ...(drawing.look === "pictorial" ? layerWishes(drawing.layers, shapes, camera) : []),
-      ]
-      const placed = placeLabels(wishes, { left: 0, top: 0, right: width, bottom: camera.height })
-      placed.forEach((label, index) => {
-        for (const other of placed.slice(index + 1)) {
-          expect(overlaps(boxOf(label), boxOf(other)), `${drawing.id}: ${label.text}, ${other.text}`).toBe(
-            false,
-          )
-        }
-      })
-      if (drawing.id !== "plan") continue
-      const texts = placed.map((label) => label.text)
-      expect(texts).toContain(book.entry("platform_length").reading?.text)
-      expect(texts).toContain(book.entry("platform_width").reading?.text)
-    }
-  })
-})
+describe.each(LANGUAGES.flatMap((language) => TEMPLATES.map(({ id }) => [language, id] as const)))(
+  "in %s, %s",
+  (language, id) => {
+    beforeAll(() => speak(language))
+    afterAll(() => speak("en"))
+
+    test.each(WIDTHS)("at %i pixels no two labels overlap, and the main size is written", (width) => {
+      const template = templates().find((one) => one.id === id)
+      if (template === undefined) throw new Error(`there is no template ${id}`)
+      const { book } = openBook(template)
+      for (const drawing of template.drawings ?? []) {
+        const { shapes, bounds } = resolveDrawing(drawing, book, { apart: true })
+        if (bounds === undefined) continue
+        const camera = fit(bounds, marginsFor(shapes, width), width, 600)
+        const dimensions = shapes
+          .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
+          .map((shape) => ({ shape, line: dimensionLine(shape, bounds, camera) }))
+        const wishes = [
+          ...labelsOf(shapes, dimensions, camera, undefined),
+          ...(drawing.look === "pictorial" ? layerWishes(drawing.layers, shapes, camera) : []),
+        ]
+        const placed = placeLabels(wishes, { left: 0, top: 0, right: width, bottom: camera.height })
+        placed.forEach((label, index) => {
+          for (const other of placed.slice(index + 1)) {
+            expect(overlaps(boxOf(label), boxOf(other)), `${drawing.id}: ${label.text}, ${other.text}`).toBe(
+              false,
+            )
+          }
+        })
+        if (drawing.id !== "plan") continue
+        const texts = placed.map((label) => label.text)
+        expect(texts).toContain(book.entry("platform_length").reading?.text)
+        expect(texts).toContain(book.entry("platform_width").reading?.text)
+      }
+    })
+  },
+)

@@ -1,6 +1,6 @@
 import { createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
 import { useSession, useSheet, useWalk } from "../../../bridge/context.ts"
-import { en } from "../../../text/en.ts"
+import { spoken } from "../../../text/spoken.ts"
 import { withName, wordBefore } from "./draft.ts"
 
 const MOST = 8
@@ -63,7 +63,7 @@ export function FormulaField(props: {
   function use(name: string): void {
     if (field === undefined) return
     put(name, field.selectionStart)
-    session.say(en.own.used(bare(name)))
+    session.say(spoken.own.used(bare(name)))
   }
   const into = (name: string) => use(name)
   onCleanup(() => {
@@ -113,7 +113,7 @@ export function FormulaField(props: {
         class="name-list"
         id={`${id}-list`}
         role="listbox"
-        aria-label={en.own.names}
+        aria-label={spoken.own.names}
         hidden={names().length === 0}
       >
         <For each={names()}>

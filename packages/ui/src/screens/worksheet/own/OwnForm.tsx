@@ -14,14 +14,14 @@ import { createStore } from "solid-js/store"
 import { useSheet } from "../../../bridge/context.ts"
 import { ask } from "../../../explore/ask.ts"
 import { ProblemList } from "../../../parts/ProblemList.tsx"
-import { en } from "../../../text/en.ts"
+import { spoken } from "../../../text/spoken.ts"
 import { draftOf, EMPTY, type Fields, fieldsOf, nameFrom, OWN_KINDS, type OwnKind } from "./draft.ts"
 import { FormulaField } from "./FormulaField.tsx"
 
 /** How long typing pauses before a formula is tried, in milliseconds. */
 const PAUSE = 500
 
-const MEASURES = Object.entries(en.own.measures) as [MeasureId, string][]
+const measures = () => Object.entries(spoken.own.measures) as [MeasureId, string][]
 const SENSES = ["at_most", "at_least"] as const
 
 /** Adds an entry of the user's own, or changes one. A formula is tried beside the page while it is typed. */
@@ -52,7 +52,7 @@ export function OwnForm(props: {
   onCleanup(halt)
 
   function tryIt(): void {
-    setTried({ good: true, says: en.own.trying })
+    setTried({ good: true, says: spoken.own.trying })
     const draft = draftOf({
       ...fields,
       label: fields.label || "x",
@@ -61,7 +61,7 @@ export function OwnForm(props: {
     const replacing = props.entry === undefined ? {} : { replacing: ownName(props.entry) }
     stop = ask(sheet, { kind: "draft", draft, ...replacing }, (answer) => {
       if (answer.kind === "draft")
-        setTried({ good: true, says: en.own.gives(en.own.measures[answer.measure], answer.text) })
+        setTried({ good: true, says: spoken.own.gives(spoken.own.measures[answer.measure], answer.text) })
       if (answer.kind === "refused") setTried({ good: false, says: `${answer.says} ${answer.next}` })
     })
   }
@@ -88,7 +88,7 @@ export function OwnForm(props: {
   return (
     <form class="own-form" onSubmit={commit}>
       <Show when={props.entry === undefined}>
-        <Labelled label={en.own.kind} hint={en.own.kindSays[fields.kind]}>
+        <Labelled label={spoken.own.kind} hint={spoken.own.kindSays[fields.kind]}>
           {(at) => (
             <select
               id={at}
@@ -99,7 +99,7 @@ export function OwnForm(props: {
               <For each={OWN_KINDS}>
                 {(kind) => (
                   <option value={kind} selected={kind === fields.kind}>
-                    {en.own.kinds[kind]}
+                    {spoken.own.kinds[kind]}
                   </option>
                 )}
               </For>
@@ -107,35 +107,35 @@ export function OwnForm(props: {
           )}
         </Labelled>
       </Show>
-      <Labelled label={en.own.label} hint={en.own.labelHint}>
+      <Labelled label={spoken.own.label} hint={spoken.own.labelHint}>
         {(at) => <Text id={at} value={fields.label} type={(label) => set({ label })} />}
       </Labelled>
       <Show when={props.entry === undefined}>
-        <Labelled label={en.own.name} hint={en.own.nameHint}>
+        <Labelled label={spoken.own.name} hint={spoken.own.nameHint}>
           {(at) => (
             <Text id={at} value={fields.name} shown={nameFrom(fields.label)} type={(name) => set({ name })} />
           )}
         </Labelled>
       </Show>
       <Show when={fields.kind === "column" && props.entry === undefined}>
-        <Labelled label={en.own.table}>
+        <Labelled label={spoken.own.table}>
           {(at) => (
             <select id={at} class="field" onChange={(event) => set({ table: event.currentTarget.value })}>
-              <option value="">{en.field.choose}</option>
+              <option value="">{spoken.field.choose}</option>
               <For each={tables()}>{(name) => <option value={name}>{sheet.label(name)}</option>}</For>
             </select>
           )}
         </Labelled>
       </Show>
       <Show when={fields.kind === "input" || fields.kind === "figure"}>
-        <Labelled label={en.own.measure}>
+        <Labelled label={spoken.own.measure}>
           {(at) => (
             <select
               id={at}
               class="field"
               onChange={(event) => set({ measure: event.currentTarget.value as MeasureId })}
             >
-              <For each={MEASURES}>
+              <For each={measures()}>
                 {([measure, says]) => (
                   <option value={measure} selected={measure === fields.measure}>
                     {says}
@@ -145,21 +145,21 @@ export function OwnForm(props: {
             </select>
           )}
         </Labelled>
-        <Labelled label={fields.kind === "input" ? en.own.blankValue : en.own.value}>
+        <Labelled label={fields.kind === "input" ? spoken.own.blankValue : spoken.own.value}>
           {(at) => <Text id={at} value={fields.value} type={(value) => set({ value })} />}
         </Labelled>
       </Show>
       <Show when={fields.kind === "figure"}>
-        <Labelled label={en.own.source} hint={en.own.sourceHint}>
+        <Labelled label={spoken.own.source} hint={spoken.own.sourceHint}>
           {(at) => <Text id={at} value={fields.source} type={(source) => set({ source })} />}
         </Labelled>
       </Show>
       <Show when={isWorkedOut()}>
-        <p class="quiet">{en.own.formulaHint}</p>
+        <p class="quiet">{spoken.own.formulaHint}</p>
       </Show>
       <Show when={fields.kind === "formula" || fields.kind === "column"}>
         <FormulaField
-          label={en.own.formula}
+          label={spoken.own.formula}
           text={fields.formula}
           table={fields.kind === "column" ? fields.table : undefined}
           describedBy={`${id}-tried`}
@@ -169,13 +169,13 @@ export function OwnForm(props: {
       </Show>
       <Show when={fields.kind === "check"}>
         <FormulaField
-          label={en.own.demand}
+          label={spoken.own.demand}
           text={fields.demand}
           describedBy={`${id}-tried`}
           wrong={tried()?.good === false}
           type={(demand) => set({ demand })}
         />
-        <Labelled label={en.own.sense}>
+        <Labelled label={spoken.own.sense}>
           {(at) => (
             <select
               id={at}
@@ -185,7 +185,7 @@ export function OwnForm(props: {
               <For each={SENSES}>
                 {(sense) => (
                   <option value={sense} selected={sense === fields.sense}>
-                    {en.own.senses[sense]}
+                    {spoken.own.senses[sense]}
                   </option>
                 )}
               </For>
@@ -193,7 +193,7 @@ export function OwnForm(props: {
           )}
         </Labelled>
         <FormulaField
-          label={en.own.limit}
+          label={spoken.own.limit}
           text={fields.limit}
           describedBy={`${id}-tried`}
           wrong={tried()?.good === false}
@@ -210,7 +210,7 @@ export function OwnForm(props: {
           {tried()?.says ?? ""}
         </p>
       </Show>
-      <Labelled label={en.own.why}>
+      <Labelled label={spoken.own.why}>
         {(at) => <Text id={at} value={fields.why} type={(why) => set({ why })} />}
       </Labelled>
       <div role="alert">
@@ -220,10 +220,10 @@ export function OwnForm(props: {
       </div>
       <p class="actions">
         <button type="submit" class="small main-action">
-          {props.entry === undefined ? en.own.save : en.own.saveChange}
+          {props.entry === undefined ? spoken.own.save : spoken.own.saveChange}
         </button>
         <button type="button" class="small" onClick={() => props.cancel()}>
-          {en.own.cancel}
+          {spoken.own.cancel}
         </button>
       </p>
     </form>

@@ -4,7 +4,7 @@ import { useSession, useSheet, useWalk } from "../../../bridge/context.ts"
 import { EntryLink } from "../../../parts/EntryLink.tsx"
 import { ProblemList } from "../../../parts/ProblemList.tsx"
 import { TitleForm } from "../../../parts/TitleForm.tsx"
-import { en } from "../../../text/en.ts"
+import { spoken } from "../../../text/spoken.ts"
 import { Row } from "../Row.tsx"
 import { OWN_SECTION } from "../SectionList.tsx"
 import { OwnForm } from "./OwnForm.tsx"
@@ -44,7 +44,7 @@ export default function OwnSection() {
   function added(label: string): void {
     setAdding(false)
     setPage(lastPage())
-    session.say(en.own.added(label))
+    session.say(spoken.own.added(label))
     addButton?.focus()
   }
 
@@ -52,9 +52,9 @@ export default function OwnSection() {
     <section class="section own-section" aria-labelledby={`section-${OWN_SECTION}`}>
       <header class="section-head">
         <h2 id={`section-${OWN_SECTION}`} tabindex={-1}>
-          {en.own.title}
+          {spoken.own.title}
         </h2>
-        <p class="quiet">{en.own.says}</p>
+        <p class="quiet">{spoken.own.says}</p>
       </header>
       <Show when={names().length > 0}>
         <ul class="row-list">
@@ -72,10 +72,10 @@ export default function OwnSection() {
               disabled={start() === 0}
               onClick={() => setPage(start() / ON_A_PAGE - 1)}
             >
-              {en.own.previousPage}
+              {spoken.own.previousPage}
             </button>
             <span aria-live="polite">
-              {en.own.page(start() + 1, start() + shown().length, names().length)}
+              {spoken.own.page(start() + 1, start() + shown().length, names().length)}
             </span>
             <button
               type="button"
@@ -83,7 +83,7 @@ export default function OwnSection() {
               disabled={start() / ON_A_PAGE >= lastPage()}
               onClick={() => setPage(start() / ON_A_PAGE + 1)}
             >
-              {en.own.nextPage}
+              {spoken.own.nextPage}
             </button>
           </p>
         </Show>
@@ -96,7 +96,7 @@ export default function OwnSection() {
           aria-expanded={adding()}
           onClick={() => setAdding((was) => !was)}
         >
-          {en.own.add}
+          {spoken.own.add}
         </button>
       </p>
       <Show when={adding()}>
@@ -137,7 +137,7 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
       return
     }
     const { accepted, problems: found } = sheet.removeEntry(props.name, evenIfUsed)
-    if (accepted) session.say(en.own.removed(label), () => sheet.undo())
+    if (accepted) session.say(spoken.own.removed(label), () => sheet.undo())
     else setProblems(found)
   }
 
@@ -148,7 +148,7 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
         fallback={
           <li class="own-column">
             <EntryLink name={props.name}>{sheet.label(props.name)}</EntryLink>{" "}
-            <span class="kind">{en.kinds.column}</span>
+            <span class="kind">{spoken.kinds.column}</span>
           </li>
         }
       >
@@ -159,30 +159,30 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
           when={doing()}
           fallback={
             <p class="actions">
-              <span class="tag tag-own">{en.own.tag}</span> <code class="quiet">{props.name}</code>
+              <span class="tag tag-own">{spoken.own.tag}</span> <code class="quiet">{props.name}</code>
               <button
                 type="button"
                 class="plain"
-                aria-label={en.own.changeSays(props.entry.label)}
+                aria-label={spoken.own.changeSays(props.entry.label)}
                 onClick={() => setDoing("change")}
               >
-                {en.own.change}
+                {spoken.own.change}
               </button>
               <button
                 type="button"
                 class="plain"
-                aria-label={en.own.renameSays(props.entry.label)}
+                aria-label={spoken.own.renameSays(props.entry.label)}
                 onClick={() => setDoing("rename")}
               >
-                {en.own.rename}
+                {spoken.own.rename}
               </button>
               <button
                 type="button"
                 class="plain"
-                aria-label={en.own.removeSays(props.entry.label)}
+                aria-label={spoken.own.removeSays(props.entry.label)}
                 onClick={() => remove(false)}
               >
-                {en.own.remove}
+                {spoken.own.remove}
               </button>
             </p>
           }
@@ -192,22 +192,22 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
               entry={props.entry}
               done={(label) => {
                 end()
-                session.say(en.own.changed(label))
+                session.say(spoken.own.changed(label))
               }}
               cancel={end}
             />
           </Show>
           <Show when={doing() === "rename"}>
             <TitleForm
-              label={en.own.newName}
-              says={en.own.nameHint}
+              label={spoken.own.newName}
+              says={spoken.own.nameHint}
               suggestion={props.entry.name}
               answer={rename}
               cancel={end}
             />
           </Show>
           <Show when={doing() === "remove"}>
-            <p>{en.own.leaning(leaning().length)}</p>
+            <p>{spoken.own.leaning(leaning().length)}</p>
             <ul class="own-leaning">
               <For each={leaning().slice(0, LEANING_NAMED)}>
                 {(name) => (
@@ -219,10 +219,10 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
             </ul>
             <p class="actions">
               <button type="button" class="small" onClick={() => remove(true)}>
-                {en.own.evenSo}
+                {spoken.own.evenSo}
               </button>
               <button type="button" class="small main-action" onClick={end}>
-                {en.own.keep}
+                {spoken.own.keep}
               </button>
             </p>
           </Show>

@@ -1,4 +1,4 @@
-import type { MeasureId, OwnEntry } from "@pegbook/engine"
+import { keptAs, type MeasureId, type OwnEntry, shownAs } from "@pegbook/engine"
 
 export type OwnKind = OwnEntry["kind"]
 export const OWN_KINDS: readonly OwnKind[] = ["input", "figure", "formula", "check", "column"]
@@ -61,7 +61,7 @@ export function draftOf(fields: Fields): OwnEntry {
         ...described,
         kind: "input",
         measure: fields.measure,
-        default: fields.value.trim() === "" ? null : fields.value.trim(),
+        default: fields.value.trim() === "" ? null : keptAs(fields.value.trim(), fields.measure),
       }
     case "figure": {
       const { sources: _, ...rest } = described
@@ -71,7 +71,7 @@ export function draftOf(fields: Fields): OwnEntry {
         ...(title === "" ? {} : { sources: [{ kind: "user" as const, title }] }),
         kind: "figure",
         measure: fields.measure,
-        value: fields.value.trim(),
+        value: keptAs(fields.value.trim(), fields.measure),
       }
     }
     case "formula":
@@ -102,9 +102,9 @@ export function fieldsOf(entry: OwnEntry): Fields {
   }
   switch (entry.kind) {
     case "input":
-      return { ...common, value: entry.default ?? "" }
+      return { ...common, value: shownAs(entry.default ?? "", common.measure) }
     case "figure":
-      return { ...common, value: entry.value }
+      return { ...common, value: shownAs(entry.value, common.measure) }
     case "formula":
       return { ...common, formula: entry.formula }
     case "column":
