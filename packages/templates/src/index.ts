@@ -9,6 +9,7 @@ import { panelSpan } from "./panel-span/template.ts"
 import { shedBase } from "./shed-base/template.ts"
 import { spokenTemplate } from "./words/speak.ts"
 
+export { glossary, nameOf, type Term, withTerms } from "./glossary/index.ts"
 export { speak } from "./words/speak.ts"
 export { translateDefinition } from "./words/translate-definition.ts"
 export { typeset } from "./words/typeset.ts"

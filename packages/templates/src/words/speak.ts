@@ -7,6 +7,7 @@ import {
   loadLanguage,
   useLanguage,
 } from "@pegbook/engine"
+import { useTermsOf } from "../glossary/index.ts"
 import { translateDefinition } from "./translate-definition.ts"
 
 /** Texts as they are written in the templates. */
@@ -15,6 +16,7 @@ const AS_WRITTEN: Dictionary = { text: (english) => english, english: (text) => 
 /** Chooses the language of a page, a worker or a command; its words are fetched first. Before any workbook is opened. */
 export async function speak(id: LanguageId): Promise<void> {
   const language = await loadLanguage(id)
+  await useTermsOf(id)
   useLanguage(language, id === "fr" ? (await import("./fr/index.ts")).french(language.number) : AS_WRITTEN)
 }
 

@@ -133,6 +133,7 @@ export const en = {
     beginSays: (title: string) => `Start this one: ${title}`,
     own: "Start your own",
     another: "Start another",
+    words: (count: number) => `${count} words of the trade, explained`,
     toWorkbooks: (count: number) => `Go to your ${many(count, "workbook", "workbooks")}`,
   },
   sketches: SKETCHES,

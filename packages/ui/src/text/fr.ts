@@ -148,6 +148,7 @@ const words: InterfaceWords = {
     beginSays: (title) => `Commencer celui-ci : ${title}`,
     own: "Commencer le vôtre",
     another: "En commencer un autre",
+    words: (count) => `${count} mots du métier, expliqués`,
     toWorkbooks: (count) => (count < 2 ? "Aller à votre classeur" : `Aller à vos ${number(count)} classeurs`),
   },
   sketches: SKETCHES,

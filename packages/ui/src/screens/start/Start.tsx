@@ -4,6 +4,7 @@ import { For, Show } from "solid-js"
 import { useSession, useWalk } from "../../bridge/context.ts"
 import { spoken } from "../../text/spoken.ts"
 import { Sketch } from "./Sketch.tsx"
+import { Words } from "./Words.tsx"
 import { WorkbookList } from "./WorkbookList.tsx"
 
 const SYSTEMS: readonly UnitSystem[] = ["us", "metric"]
@@ -103,6 +104,7 @@ export function Start() {
         </ul>
       </section>
       <WorkbookList />
+      <Words />
     </div>
   )
 }

@@ -1,6 +1,7 @@
 import type { StageTableView, StageView } from "@pegbook/engine"
 import { For, Index, type JSX, Show } from "solid-js"
 import { EntryLink } from "../../parts/EntryLink.tsx"
+import { Explained } from "../../parts/Explained.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import "../../parts/plain-table.css"
 import { spoken } from "../../text/spoken.ts"
@@ -118,7 +119,13 @@ function StageTable(props: { readonly table: StageTableView }) {
 function Texts(props: { readonly texts: readonly string[]; readonly class?: string }) {
   return (
     <ul class={props.class ?? "step-texts"}>
-      <Index each={props.texts}>{(text) => <li>{text()}</li>}</Index>
+      <Index each={props.texts}>
+        {(text) => (
+          <li>
+            <Explained text={text()} />
+          </li>
+        )}
+      </Index>
     </ul>
   )
 }

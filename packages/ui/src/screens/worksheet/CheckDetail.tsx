@@ -1,6 +1,7 @@
 import type { EntryView } from "@pegbook/engine"
 import { For, lazy, Show, Suspense } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
+import { Explained } from "../../parts/Explained.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
@@ -49,7 +50,13 @@ export function CheckDetail(props: {
       <Show when={props.check.advice.length > 0}>
         <Part title={spoken.detail.advice}>
           <ul class="advice">
-            <For each={props.check.advice}>{(advice) => <li>{advice}</li>}</For>
+            <For each={props.check.advice}>
+              {(advice) => (
+                <li>
+                  <Explained text={advice} />
+                </li>
+              )}
+            </For>
           </ul>
         </Part>
       </Show>

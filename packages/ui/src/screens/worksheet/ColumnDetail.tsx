@@ -1,5 +1,6 @@
 import { Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
+import { Explained } from "../../parts/Explained.tsx"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
@@ -36,7 +37,9 @@ export function ColumnDetail(props: {
           {spoken.table.backToTable}
         </button>
       </header>
-      <p class="why">{view().why}</p>
+      <p class="why">
+        <Explained text={view().why} />
+      </p>
       <Show when={props.rowCount > 0}>
         <div class="row-turner">
           <button type="button" class="small" disabled={props.row <= 1} onClick={() => turn(props.row - 1)}>

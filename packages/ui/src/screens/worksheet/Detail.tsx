@@ -1,6 +1,7 @@
 import { shownAs } from "@pegbook/engine"
 import { For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
+import { Explained } from "../../parts/Explained.tsx"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
@@ -19,7 +20,9 @@ export function Detail(props: { readonly name: string }) {
   const view = () => sheet.entry(props.name)
   return (
     <>
-      <p class="why">{view().why}</p>
+      <p class="why">
+        <Explained text={view().why} />
+      </p>
       <ShowDrawn name={props.name} />
       <Show when={view().problems.length > 0}>
         <Part title={spoken.detail.problems}>
