@@ -3,7 +3,7 @@ import type { UnitSystem } from "@pegbook/engine"
 import { BadInput, oneLine, quoted } from "./bad-input.ts"
 
 /** What a command may be given besides its positionals. */
-export type OptionName = "set" | "table" | "units" | "json" | "entries" | "headings" | "to"
+export type OptionName = "set" | "table" | "units" | "json" | "seconds" | "entries" | "headings" | "to"
 
 export interface Given {
   readonly positionals: readonly string[]
@@ -13,6 +13,8 @@ export interface Given {
   readonly tables: readonly string[]
   readonly units?: UnitSystem
   readonly json: boolean
+  /** That a search for a proof may take; 0: none is made. */
+  readonly seconds: number
   readonly entries: boolean
   readonly headings?: string
   readonly to?: string
@@ -23,6 +25,7 @@ const OPTIONS = {
   table: { type: "string", multiple: true },
   units: { type: "string" },
   json: { type: "boolean" },
+  seconds: { type: "string" },
   entries: { type: "boolean" },
   headings: { type: "string" },
   to: { type: "string" },
@@ -34,10 +37,15 @@ export const OPTION_USAGE: Readonly<Record<OptionName, string>> = {
   table: "[--table file.json]...",
   units: "[--units us|metric]",
   json: "[--json]",
+  seconds: "[--seconds number]",
   entries: "[--entries]",
   headings: "[--headings table]",
   to: "[--to file.ods]",
 }
+
+/** That a search may take where nothing is said. */
+const USUAL_SECONDS = 30
+const MOST_SECONDS = 86_400
 
 /** Reads a command's arguments; `usage` ends the line that says what was wrong. */
 export function readArguments(argv: readonly string[], allowed: readonly OptionName[], usage: string): Given {
@@ -48,6 +56,7 @@ export function readArguments(argv: readonly string[], allowed: readonly OptionN
     tables: values.table ?? [],
     ...(values.units === undefined ? {} : { units: readUnits(values.units) }),
     json: values.json ?? false,
+    seconds: values.seconds === undefined ? USUAL_SECONDS : readSeconds(values.seconds),
     entries: values.entries ?? false,
     ...(values.headings === undefined ? {} : { headings: values.headings }),
     ...(values.to === undefined ? {} : { to: values.to }),
@@ -80,6 +89,14 @@ function readSetting(text: string): [name: string, typed: string] {
     )
   }
   return [name, text.slice(at + 1)]
+}
+
+function readSeconds(text: string): number {
+  const seconds = /^\d+(\.\d+)?$/.test(text.trim()) ? Number(text) : Number.NaN
+  if (seconds <= MOST_SECONDS) return seconds
+  throw new BadInput(
+    `--seconds: ${quoted(text)} is not accepted. Write a number from 0 (nothing is proven) to ${MOST_SECONDS}, such as --seconds 60.`,
+  )
 }
 
 function readUnits(text: string): UnitSystem {

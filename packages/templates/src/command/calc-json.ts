@@ -8,6 +8,7 @@ import {
   type Problem,
   type ProblemCode,
   type Reading,
+  type SolverReport,
   type Source,
   type UnitSystem,
 } from "@pegbook/engine"
@@ -43,6 +44,18 @@ export interface ProblemJson {
   readonly next: string
 }
 
+/** What a search for a plan came to. `bound`: no plan is better; equal to the objective, the plan is proven best. */
+export interface SearchJson {
+  readonly method: string
+  readonly objective?: Reading & { readonly says: string }
+  readonly bound?: Reading
+  /** Objective less bound, as a share of the objective. */
+  readonly gap?: number
+  readonly proven: boolean
+  readonly unmet: readonly string[]
+  readonly advice: readonly string[]
+}
+
 /** What `calc --json` prints. Values are in SI coherent units; money is in the currency's major unit. */
 export interface CalcJson {
   readonly template: string
@@ -50,15 +63,21 @@ export interface CalcJson {
   /** Rows by table; a row's value that is missing is null. */
   readonly tables: Readonly<Record<string, readonly Readonly<Record<string, Reading | null>>[]>>
   readonly checks: Readonly<Record<string, CheckJson>>
+  /** By solved table. */
+  readonly searches: Readonly<Record<string, SearchJson>>
+  /** Why a search is not proven, where it was not ended: sentences. */
+  readonly notProven: readonly string[]
   readonly problems: readonly ProblemJson[]
 }
 
-export function calcJson({ book, problems }: Opened): CalcJson {
+export function calcJson({ book, problems, notProven = [] }: Opened): CalcJson {
   const quantities: Record<string, QuantityJson> = {}
   const tables: Record<string, Readonly<Record<string, Reading | null>>[]> = {}
   const checks: Record<string, CheckJson> = {}
+  const searches: Record<string, SearchJson> = {}
   for (const { name } of book.sections.flatMap((section) => section.entries)) {
     const view = book.entry(name)
+    if (view.report !== undefined) searches[name] = search(view, view.report)
     if (view.shape === "table") tables[name] = tableRows(book, name)
     else if (view.check !== undefined) {
       checks[name] = { label: view.label, ...view.check, why: view.why, sources: view.sources }
@@ -69,6 +88,8 @@ export function calcJson({ book, problems }: Opened): CalcJson {
     quantities,
     tables,
     checks,
+    searches,
+    notProven,
     problems: [...problems, ...book.problems()].map((problem) => problemJson(problem, book.unitSystem)),
   }
 }
@@ -86,6 +107,24 @@ function quantity(view: EntryView): QuantityJson {
     why: view.why,
     sources: view.sources,
     ...(view.cautions.length === 0 ? {} : { cautions: view.cautions }),
+  }
+}
+
+function search({ reached }: EntryView, report: SolverReport): SearchJson {
+  const { method, objective, bound, unmet, advice = [] } = report
+  const isProven = objective !== undefined && bound === objective.value
+  return {
+    method,
+    ...(objective === undefined || reached === undefined
+      ? {}
+      : { objective: { ...reached.objective, says: objective.says } }),
+    ...(reached?.bound === undefined ? {} : { bound: reached.bound }),
+    ...(objective === undefined || bound === undefined
+      ? {}
+      : { gap: isProven ? 0 : (objective.value - bound) / objective.value }),
+    proven: isProven,
+    unmet,
+    advice,
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Book, TableView, Verdict } from "@pegbook/engine"
+import type { Book, EntryView, TableView, Verdict } from "@pegbook/engine"
 import { aligned } from "./layout.ts"
 import { inOneLine, type Opened } from "./open.ts"
 import { valueInWords } from "./words.ts"
@@ -10,7 +10,7 @@ const ROWS_SHOWN = 40
 const ADVISED: ReadonlySet<Verdict> = new Set(["near", "fails", "outside_table"])
 
 /** A workbook as lines of text: sections in the order of the work, their entries aligned, tables under their names. */
-export function calcText({ book, problems }: Opened): string[] {
+export function calcText({ book, problems, notProven = [] }: Opened): string[] {
   const lines = [`${book.definition.title} (${book.definition.id})`]
   for (const section of book.sections) {
     lines.push("", section.title)
@@ -24,17 +24,29 @@ export function calcText({ book, problems }: Opened): string[] {
     section.entries.forEach(({ name }, index) => {
       lines.push(printed[index] ?? "")
       const view = book.entry(name)
+      lines.push(...howGood(view))
       if (view.shape === "table") lines.push(...tableLines(book.table(name), ROWS_SHOWN))
       if (view.check !== undefined && ADVISED.has(view.check.verdict)) {
         lines.push(...view.check.advice.map((advice) => `      ${advice}`))
       }
     })
   }
+  if (notProven.length > 0) lines.push("", "Not proven", ...notProven.map((says) => `  ${says}`))
   lines.push(...problemLines(book, problems))
   if (book.definition.cautions.length > 0) {
     lines.push("", "Cautions", ...book.definition.cautions.map((caution) => `  ${caution}`))
   }
   return lines
+}
+
+/** What a search made least or most, what it came to, and how far from best that may be. */
+function howGood({ report, reached }: EntryView): string[] {
+  if (report?.objective === undefined || reached === undefined) return []
+  const came = `      ${report.objective.says}: ${reached.objective.text}`
+  if (report.bound === report.objective.value) return [`${came}, proven best`]
+  if (reached.bound === undefined) return [came]
+  const gap = reached.gap === undefined ? "" : ` (gap ${reached.gap.text})`
+  return [`${came}; not proven best, the best may be ${reached.bound.text}${gap}`]
 }
 
 export function rowsInWords(count: number): string {

@@ -1,13 +1,17 @@
-import { type Answer, type Case, readCase, solveCase } from "../cutting/index.ts"
+import { type Answer, type Case, readCase } from "../cutting/index.ts"
+import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { cutText } from "./cut-text.ts"
 import { readJson } from "./read-file.ts"
+import { solveCases } from "./solving.ts"
 
-/** Solves the cutting, splicing, sheet and buying cases of a file; the answers in the order of the cases. */
-export async function cut(path: string, json: boolean): Promise<readonly string[]> {
+/** Solves the cutting, splicing, sheet and buying cases of a file, in so many seconds each; the answers in the order of the cases. */
+export async function cut(
+  path: string,
+  { json, seconds }: Pick<Given, "json" | "seconds">,
+): Promise<readonly string[]> {
   const cases = casesIn(path)
-  const answers: Answer[] = []
-  for (const one of cases) answers.push(await solveCase(one))
+  const answers = await solveCases(cases, seconds)
   if (json) return [JSON.stringify({ cases: answers.map(shown) }, null, 2)]
   return cases.flatMap((one, index) => {
     const answer = answers[index]

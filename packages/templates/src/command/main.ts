@@ -8,7 +8,8 @@ import { compare } from "./compare.ts"
 import { cut } from "./cut.ts"
 import { exportBook } from "./export.ts"
 import { aligned } from "./layout.ts"
-import { open } from "./open.ts"
+import { type Opened, open } from "./open.ts"
+import { settleProofs } from "./solving.ts"
 import { why } from "./why.ts"
 
 interface Command {
@@ -43,11 +44,12 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file>",
     least: 1,
     most: 1,
-    options: ["set", "table", "units", "json"],
+    options: ["set", "table", "units", "seconds", "json"],
     says: "every number of a workbook, in the order of the work",
     run: (given) => {
-      const opened = open(given.positionals[0] ?? "", given)
-      return given.json ? [JSON.stringify(calcJson(opened), null, 2)] : calcText(opened)
+      const print = (opened: Opened): readonly string[] =>
+        given.json ? [JSON.stringify(calcJson(opened), null, 2)] : calcText(opened)
+      return whenProven(given, print)
     },
   },
   {
@@ -55,9 +57,9 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file> <name>",
     least: 2,
     most: 2,
-    options: ["set", "table", "units"],
+    options: ["set", "table", "units", "seconds"],
     says: "why a number is what it is, down to what was entered",
-    run: (given) => why(open(given.positionals[0] ?? "", given).book, given.positionals[1] ?? ""),
+    run: (given) => whenProven(given, ({ book }) => why(book, given.positionals[1] ?? "")),
   },
   {
     name: "compare",
@@ -92,12 +94,22 @@ const COMMANDS: readonly Command[] = [
     takes: "<file.json>",
     least: 1,
     most: 1,
-    options: ["json"],
+    options: ["seconds", "json"],
     says: "the best plan, and the proof of it, for boards, spliced lines, sheets and orders of your own",
-    run: (given) => cut(given.positionals[0] ?? "", given.json),
+    run: (given) => cut(given.positionals[0] ?? "", given),
   },
   { name: "help", takes: "", least: 0, most: 0, options: [], says: "this page", run: help },
 ]
+
+/** Opens a workbook, puts in what can be proven in the time given, and prints it. */
+function whenProven(
+  given: Given,
+  print: (opened: Opened) => readonly string[],
+): readonly string[] | Promise<readonly string[]> {
+  const opened = open(given.positionals[0] ?? "", given)
+  if (given.seconds === 0 || opened.book.unproven().length === 0) return print(opened)
+  return settleProofs(opened.book, given.seconds).then((notProven) => print({ ...opened, notProven }))
+}
 
 function usage(command: Command): string {
   const options = command.options.map((option) => OPTION_USAGE[option])
@@ -113,6 +125,7 @@ function help(): string[] {
     '--set takes what a person would type, with its unit: --set platform_length="18 ft" --set joist_spacing=400mm',
     '--table takes a JSON file: { "ground_levels": [ { "x": "0 ft", "y": "0 ft", "level": "-3 in" } ] }',
     "    or a CSV file with the columns in its first line, called like its table: ground_levels.csv",
+    "--seconds says how long a search for the best plan may take: 30 when absent, and with 0 the plan made at once stands.",
     'cut takes { "cases": [ … ] }, each with its id and its kind (cut, splice, sheet or buy): README.md shows one.',
     "Exit status: 0 when calculated, failing checks included; 2 when what was given cannot be used.",
   ]

@@ -22,6 +22,8 @@ import { readJson, readText } from "./read-file.ts"
 export interface Opened {
   readonly book: Book
   readonly problems: readonly Problem[]
+  /** Why a solved table may not be the best, where its search was not ended: sentences. */
+  readonly notProven?: readonly string[]
 }
 
 /** Opens a template by its id, or a saved workbook by its path, and applies `--units`, `--table` and `--set`. */

@@ -8,9 +8,10 @@ import {
   unknown,
 } from "./answer.ts"
 import { bestFit, materialBound } from "./best-fit.ts"
+import { addCountRules, countBound, countRules } from "./board-counts.ts"
 import { generatedPatterns } from "./column-generation.ts"
 import type { BoardList, Stock } from "./problem.ts"
-import { type Clock, Program, type Solver, wholeBound } from "./program.ts"
+import { type Clock, Program, type Solved, type Solver, wholeBound } from "./program.ts"
 import {
   addCutting,
   alike,
@@ -55,7 +56,12 @@ export function boardListAtOnce(one: BoardList): Answer {
 }
 
 /** The cheapest boards, then the fewest of them. Rejects when the solver breaks down. */
-export async function solveBoardList(one: BoardList, solver: Solver, clock: Clock): Promise<Answer> {
+export async function solveBoardList(
+  one: BoardList,
+  solver: Solver,
+  clock: Clock,
+  better: (answer: Answer) => void = () => {},
+): Promise<Answer> {
   const atOnce = boardListAtOnce(one)
   if (
     atOnce.status === "impossible" ||
@@ -72,19 +78,24 @@ export async function solveBoardList(one: BoardList, solver: Solver, clock: Cloc
   const patterns = listed ?? generated?.patterns ?? []
   const program = new Program()
   const cutting = addCutting(program, patterns, demands, needOf(demands))
-  const solved = await solver.solve(program, clock.left())
+  const rules =
+    generated?.rules ?? countRules(one.stocks, demands, one, await worthOf(program, cutting, solver, clock))
+  const bounds = [atOnce.bound ?? 0, generated?.bound ?? (await countBound(one.stocks, rules, solver, clock))]
+  if (first !== undefined) better(planned(one, boardPlan(one.stocks, first), Math.max(...bounds), method))
+  addCountRules(program, rules, cutting.used)
+  const isBest = first !== undefined && priceOf(first) <= Math.max(...bounds)
+  const solved: Solved = isBest ? { status: "limit" } : await solver.solve(program, clock.left())
   const complete = listed !== undefined || generated?.complete === true
   if (solved.status === "infeasible" && complete && first === undefined)
     return impossible(one, await shortOfBoards(one, solver, clock), method)
-  const values = solved.status === "infeasible" ? undefined : solved.values
-  const bounds = [atOnce.bound ?? 0, generated?.bound ?? 0]
+  const counts = solved.status === "infeasible" ? undefined : solved.values
   const limit = solved.status === "infeasible" ? undefined : solved.bound
   if (complete && limit !== undefined) bounds.push(wholeBound(limit))
   // Every pattern that a better plan could have is there, and none is better.
   if (generated?.complete === true && solved.status === "infeasible" && first !== undefined)
     bounds.push(priceOf(first))
   const bound = Math.max(...bounds)
-  const found = values === undefined ? [] : [boardsOf(cutting.uses, values, demands, one)]
+  const found = counts === undefined ? [] : [boardsOf(cutting.uses, counts, demands, one)]
   const best = [...found, ...(first === undefined ? [] : [first])].reduce<Board[] | undefined>(
     (least, boards) => (least === undefined || priceOf(boards) < priceOf(least) ? boards : least),
     undefined,
@@ -93,8 +104,20 @@ export async function solveBoardList(one: BoardList, solver: Solver, clock: Cloc
     return unknown(one, bound, method, [
       "No plan was found in the time given. Give it longer, or more boards.",
     ])
+  better(planned(one, boardPlan(one.stocks, best), bound, method))
   const fewer = await fewestBoards(one, program, cutting, demands, best, solver, clock)
   return planned(one, boardPlan(one.stocks, fewer), bound, method)
+}
+
+/** What a piece of each demand is worth by the relaxed program; nothing where time ends. */
+async function worthOf(
+  program: Program,
+  { demandRows }: CuttingVariables,
+  solver: Solver,
+  clock: Clock,
+): Promise<readonly number[]> {
+  const relaxed = await solver.relaxed(program, clock.left())
+  return demandRows.map((row) => relaxed?.duals[row] ?? 0)
 }
 
 function needOf(demands: readonly Demand[]) {

@@ -83,13 +83,14 @@ export function allPatterns(
 
 /**
  * The pattern that is worth most, and its worth: the knapsack with a most for each item. Values may be any numbers; those
- * that are not above 0 are never taken. Exact, by depth first with the fractional bound.
+ * that are not above 0 are never taken. By depth first with the fractional bound; `isBest` is false where that took too
+ * many steps, and something may be worth more.
  */
 export function bestPattern(
   items: readonly PatternItem[],
   room: number,
   values: readonly number[],
-): { readonly pattern: Pattern; readonly value: number } {
+): { readonly pattern: Pattern; readonly value: number; readonly isBest: boolean } {
   const order = items
     .map(({ size, most }, index) => ({ index, size, most, value: values[index] ?? 0 }))
     .filter(({ value, size }) => value > 0 && size <= room)
@@ -109,5 +110,5 @@ export function bestPattern(
     }
   }
   visit(0, room, 0)
-  return { pattern: best.pattern, value: best.value }
+  return { pattern: best.pattern, value: best.value, isBest: steps <= MOST_STEPS }
 }

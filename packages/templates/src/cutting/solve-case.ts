@@ -13,6 +13,8 @@ export interface SolveOptions {
   readonly solver?: Solver
   /** Seconds that the case may take, about: the best plan found and its gap are the answer then. 30 when absent. */
   readonly deadline?: number
+  /** Is told of plans on the way, each no worse than the one before. */
+  readonly better?: (answer: Answer) => void
 }
 
 const USUAL_SECONDS = 30
@@ -40,12 +42,12 @@ function atOnce(one: Case): Answer {
 /** The best plan and the proof of it, or how far from best it may be. Never rejects for a solver that fails: the answer at once is given, and says so. */
 export async function solveCase(
   one: Case,
-  { solver, deadline = USUAL_SECONDS }: SolveOptions = {},
+  { solver, deadline = USUAL_SECONDS, better = () => {} }: SolveOptions = {},
 ): Promise<Answer> {
   if (solver === undefined) usual ??= highsSolver()
   const chosen = solver ?? usual ?? highsSolver()
   try {
-    return checked(one, await solved(one, chosen, clock(deadline)))
+    return checked(one, await solved(one, chosen, clock(deadline), (answer) => better(checked(one, answer))))
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error)
     const answer = heuristicAnswer(one)
@@ -56,10 +58,10 @@ export async function solveCase(
   }
 }
 
-function solved(one: Case, solver: Solver, clock: Clock): Promise<Answer> {
+function solved(one: Case, solver: Solver, clock: Clock, better: (answer: Answer) => void): Promise<Answer> {
   switch (one.kind) {
     case "cut":
-      return solveBoardList(one, solver, clock)
+      return solveBoardList(one, solver, clock, better)
     case "splice":
       return solveSplicedLines(one, solver, clock)
     case "sheet":

@@ -60,10 +60,15 @@ export interface PatternUse {
   readonly variable: number
 }
 
-/** What was added to a program: patterns, and the variables that count the boards bought of each stock. */
+/** What was added to a program: patterns, and for each stock the variables that count the boards used and bought. */
 export interface CuttingVariables {
   readonly uses: readonly PatternUse[]
+  readonly used: ReadonlyMap<Stock, number>
   readonly boughts: ReadonlyMap<Stock, number>
+  /** For each stock, the row that holds its patterns to the boards used. */
+  readonly stockRows: ReadonlyMap<Stock, number>
+  /** The row of each demand. */
+  readonly demandRows: readonly number[]
 }
 
 /** A stock with the patterns that may be of use. */
@@ -129,7 +134,9 @@ export function addCutting(
   needed: (index: number) => { readonly least: number; readonly terms: readonly Term[] },
 ): CuttingVariables {
   const uses: PatternUse[] = []
+  const used = new Map<Stock, number>()
   const boughts = new Map<Stock, number>()
+  const stockRows = new Map<Stock, number>()
   const covering: Term[][] = demands.map(() => [])
   for (const { stock, patterns } of listed) {
     const here: Term[] = []
@@ -143,18 +150,30 @@ export function addCutting(
     }
     const total = program.variable(stock.price, stock.available ?? Number.POSITIVE_INFINITY)
     boughts.set(stock, total)
-    const share = 1000 + stock.cullPermille
-    const divisor = share % 1000 === 0 ? 1000 : 1
-    program.atLeast(0, [
-      [total, 1000 / divisor],
-      ...here.map(([variable]): Term => [variable, -share / divisor]),
-    ])
+    const boards = stock.cullPermille === 0 ? total : program.variable(0)
+    used.set(stock, boards)
+    if (boards !== total) program.atLeast(0, shareBought(stock, total, [[boards, -1]]))
+    stockRows.set(stock, program.rows.length)
+    program.atLeast(0, [[boards, 1], ...here.map(([variable]): Term => [variable, -1])])
   }
-  demands.forEach((_, index) => {
+  const demandRows = demands.map((_, index) => {
     const { least, terms } = needed(index)
     program.atLeast(least, [...(covering[index] ?? []), ...terms])
+    return program.rows.length - 1
   })
-  return { uses, boughts }
+  return { uses, used, boughts, stockRows, demandRows }
+}
+
+/** The terms of a row not under 0 that holds: as many are bought as are used, and the share for bad ones. */
+export function shareBought(
+  { cullPermille }: Pick<Stock, "cullPermille">,
+  boughtOnes: number,
+  used: readonly Term[],
+): Term[] {
+  return [
+    [boughtOnes, 1000],
+    ...used.map(([variable, factor]): Term => [variable, factor * (1000 + cullPermille)]),
+  ]
 }
 
 /**

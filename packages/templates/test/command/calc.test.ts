@@ -89,7 +89,7 @@ test("the text has the sections in the order of the work, with label, name and v
 })
 
 test("in a process of its own it prints the same, and its exit status says whether it could", () => {
-  const calculated = spawned("calc", T, ...SQUARED, "--json")
+  const calculated = spawned("calc", T, ...SQUARED, "--json", "--seconds", "0")
   expect(JSON.parse(calculated.out)).toEqual(calcJson(T, ...SQUARED))
   expect(calculated).toMatchObject({ status: 0, err: "" })
   const refused = spawned("calc", T, "--set", "platform_length=long")
@@ -169,4 +169,15 @@ test("line ends and terminal codes in what was given do not reach the terminal",
   refuses(["calc", "a\n\u001b[31mb\u2028c"], "a [31mb c")
   refuses(["calc", T, "--set", "platform_length=\u001b]0;x\u0007\n\n9"], "platform_length")
   refuses(["calc", T, "--set", `platform_length=${"9".repeat(100_000)}`], "platform_length")
+})
+
+test("what can be solved better is, before it is printed; with no time for it the plan made at once is", () => {
+  const proven = JSON.parse(spawned("calc", T, "--json").out)
+  const atOnce = calcJson(T)
+  expect(proven.notProven).toEqual([])
+  expect(proven.searches.cut_plan).toMatchObject({ proven: true, gap: 0 })
+  expect(proven.searches.cut_plan.bound.value).toBe(proven.searches.cut_plan.objective.value)
+  const bought = Number(proven.quantities.timber_length_bought.value)
+  expect(bought).toBeLessThanOrEqual(Number(atOnce.quantities.timber_length_bought?.value))
+  expect(bought).toBeCloseTo(proven.searches.cut_plan.objective.value, 6)
 })

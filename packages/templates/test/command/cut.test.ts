@@ -1,4 +1,6 @@
 import { expect, test } from "vitest"
+import { Solving } from "../../src/command/solving.ts"
+import { readCase } from "../../src/cutting/index.ts"
 import { file, refuses, spawned } from "./run.ts"
 
 const BOARDS = {
@@ -84,5 +86,45 @@ test("a file without cases, a file that is not there and two cases of one id are
     expect(status).toBe(2)
     expect(err).toContain(part)
   }
-  refuses(["cut"], "pegbook cut <file.json> [--json]")
+  refuses(["cut"], "pegbook cut <file.json> [--seconds number] [--json]")
+})
+
+/** Pieces of so many lengths that no search ends at once. */
+const MANY = {
+  id: "many",
+  kind: "cut",
+  kerf: 2,
+  stocks: [1536, 2304, 3072, 3840].map((length) => ({
+    id: String(length),
+    length,
+    price: length,
+    available: 90,
+    cullPermille: 50,
+  })),
+  pieces: Array.from({ length: 60 }, (_, index) => ({ length: 301 + 17 * index, quantity: 1 + (index % 7) })),
+}
+
+test("a list too hard for its time limit has a plan, and says how far from best it may be", () => {
+  const { status, out, err } = spawned("cut", cases(MANY), "--json", "--seconds", "0.1")
+  expect([status, err]).toEqual([0, ""])
+  const [answer] = JSON.parse(out).cases
+  expect(answer.status).toBe("unproven")
+  expect(answer.plan.boards.length).toBeGreaterThan(0)
+  expect(answer.gap).toBeCloseTo((answer.objective - answer.bound) / answer.objective, 12)
+  expect(answer.notices.join(" ")).toContain(`${(answer.gap * 100).toFixed(2)} %`)
+})
+
+test("a thread that does not answer in its time is ended, and the next question has a new one", async () => {
+  const read = readCase(MANY, "given")
+  const easy = readCase(BOARDS, "given")
+  if ("problem" in read || "problem" in easy) throw new Error("the cases are good")
+  const solving = new Solving()
+  expect(await solving.ask({ case: read.case, seconds: -0.99 })).toBeUndefined()
+  expect(await solving.ask({ case: easy.case, seconds: 30 })).toMatchObject({ answer: { objective: 655 } })
+  solving.stop()
+})
+
+test("a time limit that is none is refused", () => {
+  for (const text of ["soon", "-1", "1e9"])
+    refuses(["cut", cases(BOARDS), `--seconds=${text}`], "--seconds", text)
 })

@@ -14,7 +14,10 @@ export interface Ran {
   readonly err: string
 }
 
-/** Runs the headless command here: what it prints, and what its exit status would be. */
+/** These wait for proofs unless they are told not to. */
+const PROVING = new Set(["calc", "why"])
+
+/** Runs the headless command here, with the plans made at once: what it prints, and what its exit status would be. */
 export function pegbook(...args: string[]): Ran {
   const written = { out: "", err: "" }
   const keep =
@@ -28,7 +31,7 @@ export function pegbook(...args: string[]): Ran {
     vi.spyOn(process.stderr, "write").mockImplementation(keep("err")),
   ]
   try {
-    const status = main(args)
+    const status = main(PROVING.has(args[0] ?? "") ? [...args, "--seconds=0"] : args)
     if (status instanceof Promise) throw new Error("this command waits for a solver: run it with spawned()")
     return { status, ...written }
   } finally {
