@@ -84,6 +84,7 @@ export const fasteners: Section = fastenerStrength([
     way: "pushed",
     diameter: "0.19 in",
     holds: "1 1/2 in",
+    through: "1 1/2 in",
     force: "INDEX(members.reaction; 1) / 2",
     count: "cleats_per_joint * screws_per_cleat / 2",
     lasts: "people",
