@@ -82,7 +82,14 @@ export const yieldFactors: TableEntry = {
       "Modes Im and Is, thick fasteners. Larger for the same safety, as wood differs from board to board.",
       YIELD_MODES,
     ),
-    figureColumn("turn_share", "Reduction where it turns", "ratio", "3.6", "Mode II.", YIELD_MODES),
+    figureColumn(
+      "turn_share",
+      "Reduction where it turns",
+      "ratio",
+      "3.6",
+      "Of mode II, as published.",
+      YIELD_MODES,
+    ),
     figureColumn("bend_share", "Reduction where it bends", "ratio", "3.2", "Modes III and IV.", YIELD_MODES),
     figureColumn(
       "across_share",
@@ -199,7 +206,7 @@ export function yieldColumns(joint: YieldingJoint): readonly Column[] {
       "Its steel bends at",
       "stress",
       `IF(${joint.fastener} = "bolt"; INDEX(bending_yields.bends; COUNT(bending_yields.bends)); LOOKUP(core; bending_yields.diameter; bending_yields.bends))`,
-      "Fyb.",
+      "Fyb of the standard.",
       FASTENER_STEEL,
     ),
     column(
@@ -215,7 +222,7 @@ export function yieldColumns(joint: YieldingJoint): readonly Column[] {
       "The other piece bears",
       "stress",
       `IF(${joint.throughSteel}; ${of("steel_bearing")}; ${bearing(joint.throughAcross)})`,
-      "Fes.",
+      "Fes: under the fastener, in the other piece.",
       YIELD_MODES,
     ),
     share(
@@ -224,7 +231,7 @@ export function yieldColumns(joint: YieldingJoint): readonly Column[] {
       "held_bearing / through_bearing",
       "Re: 1 where both are loaded alike.",
     ),
-    share("lengths", "One length over the other", "holds / through", "Rt."),
+    share("lengths", "One length over the other", "holds / through", "Rt of the standard."),
     share(
       "thin_reduction",
       "Reduction, thin",
@@ -241,19 +248,19 @@ export function yieldColumns(joint: YieldingJoint): readonly Column[] {
       "turn",
       "Coefficient of turning",
       "(SQRT(strengths + 2 * strengths ^ 2 * (1 + lengths + lengths ^ 2) + lengths ^ 2 * strengths ^ 3) - strengths * (1 + lengths)) / (1 + strengths)",
-      "k1.",
+      "k1 of the standard.",
     ),
     share(
       "bend_held",
       "Coefficient of bending in the piece that holds",
       "SQRT(2 * (1 + strengths) + 2 * bends * (1 + 2 * strengths) * core ^ 2 / (3 * held_bearing * holds ^ 2)) - 1",
-      "k2.",
+      "k2 of the standard.",
     ),
     share(
       "bend_through",
       "Coefficient of bending in the other",
       "SQRT(2 * (1 + strengths) / strengths + 2 * bends * (2 + strengths) * core ^ 2 / (3 * held_bearing * through ^ 2)) - 1",
-      "k3.",
+      "k3 of the standard.",
     ),
     mode(
       "im",
