@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest"
 import { boardwalk } from "../../src/boardwalk/template.ts"
 import { groundLevelDeck } from "../../src/ground-level-deck/template.ts"
 import { reader } from "../helpers/read-book.ts"
+import { nothingForgotten } from "../work/balance.ts"
 
 const deck = reader(groundLevelDeck)
 const walk = reader(boardwalk)
@@ -32,7 +33,15 @@ describe.each(BOTH)("%s", (_, read) => {
     }
   })
 
-  test("a bay more of posts than bays, none wider than allowed", () => {
+  test("each thing that a guard takes has its stage", () => {
+    const { book } = read(WANTED)
+    nothingForgotten(book)
+    const guard = book.stages().find(({ id }) => id === "guard")
+    expect(guard?.says.join(" ")).not.toMatch(/[{}]/)
+    expect(Number(guard?.hours?.value)).toBeGreaterThan(0)
+  })
+
+  test("one more post than bays, none wider than allowed", () => {
     const book = read({ ...WANTED, guard_post_spacing_max: "5 ft" })
     const lengths = book.column("ft", "guard_sides.length")
     expect(book.column("si", "guard_sides.posts")).toEqual(lengths.map((length) => Math.ceil(length / 5) + 1))
