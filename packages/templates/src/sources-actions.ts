@@ -205,6 +205,62 @@ export const FASTENER_PENETRATION: Source = {
   record: "d-050",
 }
 
+export const YIELD_MODES: Source = {
+  kind: "standard",
+  title: "National Design Specification for Wood Construction",
+  edition: "2018",
+  place: "tables 12.3.1A and B, 12.3.3: yield modes of dowel-type fasteners, single shear",
+  origin: "memory",
+  note: "held against three values read elsewhere or recalled: 141 lb of a 16d nail, 105 lb of a 10d nail, 480 lb of a 1/2 in bolt",
+}
+
+export const FASTENER_STEEL: Source = {
+  kind: "standard",
+  title: "National Design Specification for Wood Construction",
+  place: "appendix I: bending yield strength of nails, screws and bolts",
+  origin: "memory",
+}
+
+export const SCREW_ROOT: Source = {
+  kind: "standard",
+  title: "National Design Specification for Wood Construction",
+  place: "appendix L: root diameters of wood screws, 0.152 in of No. 10 (0.19 in)",
+  origin: "memory",
+}
+
+export const GUARD_LOAD_IRC: Source = {
+  kind: "standard",
+  title: "International Residential Code, table R301.5",
+  place: "guards: 200 lb at any one place along the top, in any direction",
+  origin: "read",
+  record: "design_live_loads",
+}
+
+export const GUARD_LOAD_EVEN: Source = {
+  kind: "standard",
+  title: "International Building Code, guards: 50 lb on each foot, or 200 lb at one place",
+  origin: "memory",
+}
+
+export const GUARD_LOAD_CANADA: Source = {
+  kind: "standard",
+  title: "National Building Code of Canada, guards: 1.0 kN at one place, or 0.75 kN on each metre",
+  origin: "memory",
+}
+
+export const GUARD_FASTENING: Source = {
+  kind: "standard",
+  title: "International Residential Code, R507.10: guards on decks",
+  place: "posts fastened to the framing behind the rim, not to the rim alone",
+  origin: "memory",
+}
+
+export const BOLT_STEEL: Source = {
+  kind: "handbook",
+  title: "Plain carbon steel bolts (A307) in tension, 22.5 ksi of the shank's area by allowable stress",
+  origin: "memory",
+}
+
 export const LOAD_DURATION: Source = {
   kind: "standard",
   title: "National Design Specification for Wood Construction",

@@ -1,3 +1,4 @@
+import { GUARD_THINGS } from "../parts/guard-posts.ts"
 import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
@@ -7,4 +8,5 @@ export const WALK_THINGS: readonly BoughtThing[] = [
   { item: "stone", quantity: "stone_order", measure: "bulk_volume", unit: "yd3" },
   { item: "fabric", quantity: "fabric_area", measure: "area", unit: "ft2" },
   ...PRESERVATIVE_AND_TAPE,
+  ...GUARD_THINGS,
 ]

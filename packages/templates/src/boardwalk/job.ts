@@ -3,6 +3,7 @@ import { FABRIC_PINS, SITE_CONSUMABLES } from "../stages/consumables.ts"
 import { disposal, walkAccess, walkRound } from "../stages/finish.ts"
 import { endWork, lineWork } from "../stages/frame.ts"
 import { digging, markOut, stoneWork, survey } from "../stages/ground.ts"
+import { guardWork } from "../stages/guard.ts"
 import { boardWork, edgeWork } from "../stages/surface.ts"
 import { consumable, screwsInto } from "../stages/work.ts"
 import { WALK_THINGS } from "./bought.ts"
@@ -31,6 +32,7 @@ export const WALK_JOB: Job = {
     endWork(true),
     boardWork("board on a stringer"),
     edgeWork(["kerb", "kerb packer"], screwsInto("frame screws", "kerb through a packer")),
+    guardWork,
     walkAccess,
     walkRound,
     disposal,

@@ -1,5 +1,6 @@
 import type { Section, TableEntry } from "@pegbook/engine"
 import { fastenerStrength } from "../parts/fastener-strength.ts"
+import { GUARD_JOINT, GUARD_POST } from "../parts/guard-posts.ts"
 import { type FloorMember, membersOf } from "../parts/members.ts"
 import { GEOMETRY, STATICS } from "../sources.ts"
 
@@ -71,12 +72,12 @@ const sleeperLine: TableEntry = {
   ],
 }
 
-const strong = membersOf([STRINGERS, SLEEPERS])
+const strong = membersOf([STRINGERS, SLEEPERS, GUARD_POST])
 
-/** Stringers and sleepers of the walk. Its boards are held against a table of their own. */
+/** Stringers, sleepers and guard posts of the walk. Its boards are held against a table of their own. */
 export const strength: Section = { ...strong, entries: [sleeperLine, ...strong.entries] }
 
-/** Cleats beside the stringers' joints. */
+/** Cleats beside the stringers' joints, and bolts of the guard posts. */
 export const fasteners: Section = fastenerStrength([
   {
     joint: "cleats at a joint of a stringer, should its sleeper sink",
@@ -84,6 +85,7 @@ export const fasteners: Section = fastenerStrength([
     way: "pushed",
     diameter: "0.19 in",
     holds: "1 1/2 in",
+    through: "1 1/2 in",
     force: "INDEX(members.reaction; 1) / 2",
     count: "cleats_per_joint * screws_per_cleat / 2",
     lasts: "people",
@@ -92,4 +94,5 @@ export const fasteners: Section = fastenerStrength([
       { input: "sleeper_spacing_max", toward: "less", step: "6 in" },
     ],
   },
+  GUARD_JOINT,
 ])

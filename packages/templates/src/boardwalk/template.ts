@@ -6,10 +6,11 @@ import { cleats } from "../parts/cleats.ts"
 import { drainage } from "../parts/drainage.ts"
 import { edgeTrim } from "../parts/edge-trim.ts"
 import { fabric } from "../parts/fabric.ts"
+import { guardPosts } from "../parts/guard-posts.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heightsBesideRamps } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
-import { frostUnder, limits } from "../parts/limits.ts"
+import { frostUnder, guardedLimits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
 import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { STONE } from "../parts/placed-materials.ts"
@@ -90,7 +91,7 @@ export const boardwalk: Definition = {
   sections: [
     walkSize,
     adapt(ground, { defaults: { ground_fall_length: "3 in", ground_fall_width: "0 in" } }),
-    limits,
+    guardedLimits,
     walkFrost,
     stringers,
     sleepers,
@@ -113,6 +114,7 @@ export const boardwalk: Definition = {
     edgeTrim,
     buildUp,
     heightsBesideRamps,
+    guardPosts({ noun: "outer stringer", depth: "stringer_depth", size: "stringer_size" }),
     ramp,
     steps,
     treatment,

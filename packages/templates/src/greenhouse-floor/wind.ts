@@ -34,6 +34,8 @@ export const fasteners: Section = fastenerStrength([
     way: "pushed",
     diameter: "3.75 mm",
     holds: "37 mm",
+    through: "1.2 mm",
+    steel: true,
     force: windStep("tie_force"),
     count: "tie_count / skid_count * nails_per_connector / 2",
     lasts: "wind",

@@ -1,3 +1,4 @@
+import { GUARD_THINGS } from "../parts/guard-posts.ts"
 import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
@@ -15,4 +16,5 @@ export const DECK_THINGS: readonly BoughtThing[] = [
   { item: "fabric", quantity: "fabric_area", measure: "area", unit: "ft2" },
   ...PRESERVATIVE_AND_TAPE,
   { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
+  ...GUARD_THINGS,
 ]

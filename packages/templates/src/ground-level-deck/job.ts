@@ -3,6 +3,7 @@ import { CONNECTOR_NAILS, FABRIC_PINS, SITE_CONSUMABLES } from "../stages/consum
 import { disposal, stepsWork, walkRound } from "../stages/finish.ts"
 import { endWork, joistWork, lineWork } from "../stages/frame.ts"
 import { blockWork, digging, markOut, stoneWork, survey } from "../stages/ground.ts"
+import { guardWork } from "../stages/guard.ts"
 import { boardWork } from "../stages/surface.ts"
 import { consumable, screwsInto } from "../stages/work.ts"
 import { DECK_THINGS } from "./bought.ts"
@@ -38,6 +39,7 @@ export const DECK_JOB: Job = {
     ),
     endWork(true),
     boardWork("board on a joist"),
+    guardWork,
     stepsWork,
     walkRound,
     disposal,

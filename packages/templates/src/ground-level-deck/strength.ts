@@ -1,4 +1,6 @@
 import type { Section, TableEntry } from "@pegbook/engine"
+import { fastenerStrength } from "../parts/fastener-strength.ts"
+import { GUARD_JOINT, GUARD_POST } from "../parts/guard-posts.ts"
 import { membersOf, type PlatformMember } from "../parts/members.ts"
 import { ARITHMETIC, GEOMETRY } from "../sources.ts"
 
@@ -106,6 +108,9 @@ const BEAMS_AND_JOISTS: readonly PlatformMember[] = [
   },
 ]
 
-/** Beams and joists of the deck. Its boards are held against a table of their own. */
-const strong = membersOf(BEAMS_AND_JOISTS)
+/** Beams, joists and guard posts of the deck. Its boards are held against a table of their own. */
+const strong = membersOf([...BEAMS_AND_JOISTS, GUARD_POST])
 export const strength: Section = { ...strong, entries: [plyJoints, ...strong.entries] }
+
+/** Bolts of the guard posts. */
+export const fasteners: Section = fastenerStrength([GUARD_JOINT])

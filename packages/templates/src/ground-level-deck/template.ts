@@ -13,11 +13,12 @@ import { fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
 import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
+import { guardPosts } from "../parts/guard-posts.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
-import { frost, limits } from "../parts/limits.ts"
+import { frost, guardedLimits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
@@ -36,7 +37,7 @@ import { DECK_THINGS } from "./bought.ts"
 import { deckBuildUp } from "./build-up.ts"
 import { DECK_JOB } from "./job.ts"
 import { padBeds, padLayout, pads } from "./pads.ts"
-import { strength } from "./strength.ts"
+import { fasteners, strength } from "./strength.ts"
 import { DECK_MEMBERS } from "./timber.ts"
 
 /** A low deck that touches no building: boards on joists on built-up beams on pads over tamped stone. */
@@ -48,7 +49,7 @@ export const groundLevelDeck: Definition = {
   sections: [
     adapt(size, { defaults: { platform_length: "14 ft", platform_width: "10 ft 6 in" } }),
     adapt(ground, { defaults: { ground_fall_length: "4 in", ground_fall_width: "1 in" } }),
-    limits,
+    guardedLimits,
     frost,
     beamLayout,
     withReactions(padLayout),
@@ -113,6 +114,8 @@ export const groundLevelDeck: Definition = {
     haulage,
     deckBuildUp,
     heights,
+    guardPosts({ noun: "rim", depth: "rim_depth", size: "rim_size" }),
+    fasteners,
     footings,
     setOutOf({
       noun: "beam",

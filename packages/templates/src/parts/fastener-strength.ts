@@ -10,9 +10,11 @@ import {
   SCREW_ULTIMATE,
   SCREW_WITHDRAWAL,
   SPECIFIC_GRAVITY,
+  YIELD_MODES,
 } from "../sources-actions.ts"
 import { figureTable } from "../strength/figure-table.ts"
 import { ofEach } from "../strength/of-each.ts"
+import { bendingYields, yieldColumns, yieldFactors } from "../strength/yield-modes.ts"
 
 // Gravity: records of specific_gravity. Sideways constants by group: d-034 to d-039.
 const SPECIES = [
@@ -36,10 +38,15 @@ export interface LoadedJoint {
   readonly count: string
   /** `pulled`: along the fastener. `pushed`: across it. */
   readonly way: "pulled" | "pushed"
-  readonly fastener: "screw" | "nail"
+  readonly fastener: "screw" | "nail" | "bolt"
   readonly diameter: string
   /** How much of it is in the timber that holds: of a screw, thread. */
   readonly holds: string
+  /** How thick the piece is that it goes through first, and whether that is a metal connector. */
+  readonly through: string
+  readonly steel?: boolean
+  /** Whether the force is across the grain of the piece that holds, and of the other. Without: along. */
+  readonly across?: { readonly holds: boolean; readonly through: boolean }
   /** A formula: `INDEX(fastener_factors.wind; 1)` or of people. */
   readonly lasts: "wind" | "people"
   readonly endGrain?: boolean
@@ -164,7 +171,7 @@ function columnsOf(joints: readonly LoadedJoint[]): readonly Column[] {
     `INDEX(species_fasteners.${name}; IFERROR(MATCH(species; species_fasteners.species; 0); COUNT(species_fasteners.gravity)))`
   return [
     figures("joint", "Joint", "text", ({ joint }) => joint, "One kind of joint a row.", USER),
-    figures("fastener", "Fastener", "text", ({ fastener }) => fastener, "Screw or nail.", USER),
+    figures("fastener", "Fastener", "text", ({ fastener }) => fastener, "Screw, nail or bolt.", USER),
     figures(
       "way",
       "Loaded",
@@ -189,6 +196,38 @@ function columnsOf(joints: readonly LoadedJoint[]): readonly Column[] {
       ({ holds }) => holds,
       "Of a screw the thread; of a nail its length less the piece nailed on and any gap.",
       USER,
+    ),
+    figures(
+      "through",
+      "Through a piece of",
+      "length",
+      ({ through }) => through,
+      "The piece that is fastened on.",
+      USER,
+    ),
+    figures(
+      "through_steel",
+      "Of steel",
+      "yes_no",
+      ({ steel }) => (steel ? "yes" : "no"),
+      "A metal connector bears the fastener better than wood of the same thickness.",
+      USER,
+    ),
+    figures(
+      "holds_across",
+      "Across the grain of what holds",
+      "yes_no",
+      ({ across }) => (across?.holds ? "yes" : "no"),
+      "Which way the joint pushes. It counts for thick fasteners.",
+      GEOMETRY,
+    ),
+    figures(
+      "through_across",
+      "Across the grain of the other",
+      "yes_no",
+      ({ across }) => (across?.through ? "yes" : "no"),
+      "Which way the joint pushes. It counts for thick fasteners.",
+      GEOMETRY,
     ),
     figures(
       "end_grain",
@@ -218,16 +257,34 @@ function columnsOf(joints: readonly LoadedJoint[]): readonly Column[] {
       "pulled",
       "Pulled out, one may carry",
       "force",
-      `IF(OR(end_grain; fastener = "nail"); 0; 1) * ${factor("withdrawal")} * gravity ^ 2 * diameter * holds`,
+      `IF(OR(end_grain; fastener <> "screw"); 0; 1) * ${factor("withdrawal")} * gravity ^ 2 * diameter * holds`,
       "Of a screw: in dry wood, for loads that last years.",
       SCREW_WITHDRAWAL,
+    ),
+    column(
+      "by_handbook",
+      "Pushed sideways, by the older formula",
+      "force",
+      `IF(fastener = "nail"; ${factor("nail_lateral")} * MIN(1; (diameter / ${factor("nail_diameter")}) ^ 2) * MIN(1; gravity / ${factor("nail_gravity")}); ${ofWood("sideways")} * diameter ^ 2)`,
+      "Of a screw or nail driven deep. Of a nail by its thickness and the weight of the wood, from the one that is published, and never more.",
+      SCREW_LATERAL,
+      NAIL_LATERAL,
+    ),
+    column(
+      "by_yield",
+      "Pushed sideways, by how it yields",
+      "force",
+      "INDEX(joint_yields.least; ROW())",
+      "From the table of how each joint yields.",
+      YIELD_MODES,
     ),
     column(
       "pushed",
       "Pushed sideways, one may carry",
       "force",
-      `penetration_share * IF(fastener = "nail"; ${factor("nail_lateral")} * MIN(1; (diameter / ${factor("nail_diameter")}) ^ 2) * MIN(1; gravity / ${factor("nail_gravity")}); ${ofWood("sideways")} * diameter ^ 2)`,
-      "In dry wood, for loads that last years. Of a nail by its thickness and the weight of the wood, from the one that is published, and never more. Hard deck screws snap where soft nails bend: do not hang a joist on screws alone.",
+      'IF(fastener = "bolt"; by_yield; penetration_share * MIN(by_handbook; by_yield))',
+      "The lesser of the two; of a bolt, which goes right through, the yield modes alone. In dry wood, for loads that last years. Hard deck screws snap where soft nails bend: do not hang a joist on screws alone.",
+      YIELD_MODES,
       SCREW_LATERAL,
       NAIL_LATERAL,
     ),
@@ -291,20 +348,45 @@ function columnsOf(joints: readonly LoadedJoint[]): readonly Column[] {
   ]
 }
 
+const atRow = (name: string): string => `INDEX(loaded_joints.${name}; ROW())`
+
+const yields: TableEntry = {
+  kind: "table",
+  name: "joint_yields",
+  label: "How each joint yields",
+  why: "Pushed sideways, a joint gives way by crushed wood or a bent fastener, in one of six manners. Each is worked out, and the easiest counts.",
+  sources: [YIELD_MODES],
+  cautions: [DECIDES],
+  rows: { kind: "formula", formula: "COUNT(loaded_joints.diameter)" },
+  columns: [
+    column("joint", "Joint", "text", atRow("joint"), "As in the joints that carry a load.", GEOMETRY),
+    ...yieldColumns({
+      fastener: atRow("fastener"),
+      diameter: atRow("diameter"),
+      holds: atRow("holds"),
+      through: atRow("through"),
+      gravity: atRow("gravity"),
+      holdsAcross: atRow("holds_across"),
+      throughAcross: atRow("through_across"),
+      throughSteel: atRow("through_steel"),
+    }),
+  ],
+}
+
 const WORST = "INDEX(loaded_joints.says; MATCH(MAX(loaded_joints.ratio); loaded_joints.ratio; 0))"
 
 /**
  * What screws and nails hold, and the joints that lean on them: a row of `loaded_joints` each.
- * Throws where a joint would pull at nails: in wet timber that dries, that hold is not to be counted on.
+ * Throws where a joint would pull at nails or bolts: of nails, in wet timber that dries, that hold is not to be counted on.
  *
  * Needs: the names that the joints are given; species, near_limit_share, rounding_tolerance.
- * Gives: fastener_factors, species_fasteners, loaded_joints, loaded_joint_first (one row), loaded_joint_check.
+ * Gives: fastener_factors, species_fasteners, yield_factors, bending_yields, loaded_joints, joint_yields, loaded_joint_first (one row), loaded_joint_check.
  */
 export function fastenerStrength(joints: readonly LoadedJoint[]): Section {
   for (const { joint, fastener, way } of joints) {
-    if (fastener === "nail" && way === "pulled")
+    if (fastener !== "screw" && way === "pulled")
       throw new RangeError(
-        `The joint "${joint}" pulls at nails, which are not to be counted on that way; use screws`,
+        `The joint "${joint}" pulls at ${fastener}s, which do not hold by the wood round them; use screws, or work out the washers of bolts`,
       )
   }
   const check: CheckEntry = {
@@ -327,10 +409,12 @@ export function fastenerStrength(joints: readonly LoadedJoint[]): Section {
   return {
     id: "fastener-strength",
     title: "What the fasteners hold",
-    says: "Screws pulled out, screws and nails pushed sideways, by a handbook's formulas, in the joints that lean on them.",
+    says: "Screws pulled out, screws and nails pushed sideways, by a handbook's formulas and by how a joint yields, in the joints that lean on them.",
     entries: [
       factors,
       species,
+      yieldFactors,
+      bendingYields,
       {
         kind: "table",
         name: "loaded_joints",
@@ -341,6 +425,7 @@ export function fastenerStrength(joints: readonly LoadedJoint[]): Section {
         rows: { kind: "figures" },
         columns: columnsOf(joints),
       },
+      yields,
       {
         kind: "table",
         name: "loaded_joint_first",

@@ -1,4 +1,5 @@
 import type { Column, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
+import { adapt } from "../adapt.ts"
 import {
   ASK_FIRST,
   BUILDING_THRESHOLD_ONTARIO,
@@ -559,3 +560,11 @@ export const limits: Section = {
     ),
   ],
 }
+
+/** Limits of a place, for a template that works out the posts of a guard. */
+export const guardedLimits: Section = adapt(limits, {
+  whys: {
+    guard_check:
+      "Fails when the drop is more than your limit: then a guard must be designed. The section on its posts works out these and their bolts, and no more.",
+  },
+})

@@ -45,6 +45,8 @@ export const fasteners: Section = fastenerStrength([
     way: "pushed",
     diameter: "0.148 in",
     holds: "1.45 in",
+    through: "0.05 in",
+    steel: true,
     force: windStep("tie_force"),
     count: "tie_count / skid_count * nails_per_connector / 2",
     lasts: "wind",

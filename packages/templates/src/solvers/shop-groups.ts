@@ -14,11 +14,21 @@ export const SHOP_GROUPS = [
 
 export type ShopGroup = (typeof SHOP_GROUPS)[number]
 
-const THINGS: Readonly<Record<Exclude<ShopGroup, "timber">, readonly string[]>> = {
+const THINGS: Readonly<Record<ShopGroup, readonly string[]>> = {
+  timber: ["guard post"],
   "sheets and surface": ["sheet", "tile"],
   "masonry and stone": ["block", "slab", "stone"],
   "ground works": ["fabric", "fabric pin", "edging", "edging stake", "mesh roll"],
-  fixings: ["screws", "frame screws", "tie", "box of 100 connector nails", "box of staples"],
+  fixings: [
+    "screws",
+    "frame screws",
+    "tie",
+    "box of 100 connector nails",
+    "box of staples",
+    "guard bolt",
+    "square washer",
+    "guard connector",
+  ],
   treatment: ["preservative tin", "tape roll", "tin of edge sealer", "tin brush"],
   "nets and ropes": ["net", "net post", "net rope", "guy rope", "net tie", "net peg"],
   "tools and safety": [
@@ -36,12 +46,10 @@ const THINGS: Readonly<Record<Exclude<ShopGroup, "timber">, readonly string[]>> 
 }
 
 const BY_NAME: ReadonlyMap<string, ShopGroup> = new Map(
-  SHOP_GROUPS.flatMap((group) =>
-    group === "timber" ? [] : THINGS[group].map((thing) => [keyOf(thing), group] as const),
-  ),
+  SHOP_GROUPS.flatMap((group) => THINGS[group].map((thing) => [keyOf(thing), group] as const)),
 )
 
-/** The group of a thing that is no timber; nothing where nobody said where it is found. */
+/** The group of a thing that is not cut from the lengths sold; nothing where nobody said where it is found. */
 export function shopGroupOf(item: string): ShopGroup | undefined {
   return BY_NAME.get(keyOf(item))
 }
