@@ -34,9 +34,11 @@ import { gameSpace } from "./game-space.ts"
 import { greenhouse } from "./greenhouse.ts"
 import { grid } from "./grid.ts"
 import { ground } from "./ground.ts"
+import { guard } from "./guard.ts"
 import { haulage } from "./haulage.ts"
 import { heights } from "./heights.ts"
 import { houseRules } from "./house-rules.ts"
+import { jointYields } from "./joint-yields.ts"
 import { joist } from "./joist.ts"
 import { joistCapacity } from "./joist-capacity.ts"
 import { joistResistances } from "./joist-resistances.ts"
@@ -169,6 +171,8 @@ const texts = Object.assign(
   bearers,
   bearerJoints,
   greenhouse,
+  guard,
+  jointYields,
   joist,
   joistSpans,
   checkedSpan,

@@ -24,4 +24,7 @@ export const same: readonly string[] = [
   "m3",
   "AWPA M4",
   "page 6-3",
+  "IV",
+  "IIIs",
+  "Code",
 ]
