@@ -277,11 +277,3 @@ export const LUMBER_FLOOR: Source = {
   origin: "read",
   record: "lumber_floor_sheathing",
 }
-
-export const POINT_LOAD: Source = {
-  kind: "standard",
-  title: "Washington Administrative Code 51-51-0301: 300 lb on a stair tread in one place",
-  place: "notes to IRC Table R301.5",
-  origin: "read",
-  record: "design_live_loads",
-}

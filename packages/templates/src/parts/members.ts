@@ -31,7 +31,6 @@ import {
   INCISING,
   LOAD_DURATION,
   NBC_LOAD_FACTORS,
-  POINT_LOAD,
   SHEAR_STRESS,
   SIZE_FACTORS,
   STATICS_HANDBOOK,
@@ -191,14 +190,6 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
       STATICS,
     ),
     column("live", "People and things", "pressure", "live_load", "On some spans, or all.", STATICS),
-    column(
-      "point",
-      "Load in one place",
-      "force",
-      threshold("point"),
-      "At the worst place of each line instead of what is spread, where that is harder. It does not count for the sag.",
-      POINT_LOAD,
-    ),
     column(
       "dead_factor",
       "Load factor on dead load",
@@ -507,7 +498,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "moment",
       "Greatest moment",
       "moment",
-      "Where people stand on the worst spans, or one load at the worst place, with the load factors. A post is bent by wind.",
+      "Where people stand on the worst spans, with the load factors. A post is bent by wind.",
       ({ moment }) => `live_factor * ${moment}`,
     ),
     acted(

@@ -1,6 +1,5 @@
 import type { Solution, SolverGiven, SolverValue } from "@pegbook/engine"
 import { type Beam, solveBeam } from "./beam.ts"
-import { type BeamActions, movingPoint, worseOf } from "./beam-loads.ts"
 import { greaterOf, valueAt } from "./beam-polynomial.ts"
 import { isOverhang, type Line, loadOf, workLine } from "./line-actions.ts"
 
@@ -24,7 +23,7 @@ export interface MemberLines {
 }
 
 /** Columns of `members` that the solvers read, one row a member, in the order of the members. */
-const COLUMNS = ["breadth", "depth", "dead", "live", "point", "dead_factor", "live_factor"].map(
+const COLUMNS = ["breadth", "depth", "dead", "live", "dead_factor", "live_factor"].map(
   (name) => `members.${name}`,
 )
 
@@ -49,8 +48,8 @@ interface WorkedLine {
   /** Service loads per length, all spans loaded. */
   readonly load: number
   readonly service: Line
-  /** With each load times its factor, and in place of what is spread the one that stands in one place, where that is worse. */
-  readonly design: BeamActions
+  /** With each load times its factor; where the factors are 1, the same as `service`. */
+  readonly design: Line
 }
 
 interface WorkedMember {
@@ -59,7 +58,7 @@ interface WorkedMember {
 }
 
 const METHOD =
-  "stiffness method, exact along each span; live load on every span or not, or one load at any place, whichever is worst; joints turn freely"
+  "stiffness method, exact along each span; live load on every span or not, whichever is worst; joints turn freely"
 
 /**
  * One row a member, the worst of its lines: span, moment, shear, reaction, and its greatest sags over the length they
@@ -76,7 +75,7 @@ export function solveMembers(members: readonly MemberLines[]): (given: SolverGiv
         span: most(spans.map(({ length }) => length)),
         moment: most(spans.map(({ moment }) => moment)),
         shear: most(spans.map(({ shear }) => shear)),
-        reaction: most(lines.flatMap(({ design }) => design.supports.map((support) => support.most))),
+        reaction: most(lines.flatMap(({ design }) => design.worst.supports.map((support) => support.most))),
         sag_live: most(spans.map(({ sag_live }) => sag_live)),
         sag_total: most(spans.map(({ sag_total }) => sag_total)),
         share_live: most(spans.map(({ sag_live, limit_length }) => sag_live / limit_length)),
@@ -167,7 +166,7 @@ function curveOf({ member, beam, load }: WorkedLine) {
 }
 
 function spansOf({ member, line, service, design }: WorkedLine) {
-  return design.spans.map(({ from, to, sagging, hogging, shear }, index) => {
+  return design.worst.spans.map(({ from, to, sagging, hogging, shear }, index) => {
     const worse = greaterOf(sagging, hogging)
     return {
       member,
@@ -175,7 +174,7 @@ function spansOf({ member, line, service, design }: WorkedLine) {
       span: index + 1,
       from,
       length: to - from,
-      limit_length: isOverhang(design, from, to) ? 2 * (to - from) : to - from,
+      limit_length: isOverhang(design.worst, from, to) ? 2 * (to - from) : to - from,
       moment: worse.value,
       moment_at: worse.at,
       shear: shear.value,
@@ -229,7 +228,7 @@ function workMember(of: MemberLines, index: number, given: SolverGiven): WorkedM
       stiffness: (own("breadth") * own("depth") ** 3) / 12,
     }
     const width = widths[line - 1] ?? widths[0] ?? 0
-    const loads = { dead: own("dead") * width, live: own("live") * width, point: own("point") }
+    const loads = { dead: own("dead") * width, live: own("live") * width }
     const key = JSON.stringify([beam, loads])
     const found = known.get(key) ?? workLoads(beam, loads, own("dead_factor"), own("live_factor"))
     known.set(key, found)
@@ -241,18 +240,14 @@ function workMember(of: MemberLines, index: number, given: SolverGiven): WorkedM
 
 function workLoads(
   beam: Beam,
-  loads: { readonly dead: number; readonly live: number; readonly point: number },
+  loads: { readonly dead: number; readonly live: number },
   deadFactor: number,
   liveFactor: number,
 ): Omit<WorkedLine, "line" | "member"> | { readonly unmet: string } {
   const work = (dead: number, live: number) => workLine(beam, loadOf(beam.end, dead), loadOf(beam.end, live))
   const service = work(loads.dead, loads.live)
   if ("unmet" in service) return service
-  const dead = loads.dead * deadFactor
-  const spread = deadFactor === 1 && liveFactor === 1 ? service : work(dead, loads.live * liveFactor)
-  if ("unmet" in spread) return spread
-  // The whole of it on one line: boards and sheets spread it, but by how much nobody says.
-  const point = movingPoint(beam, loads.point * liveFactor, loadOf(beam.end, dead))
-  if ("unmet" in point) return point
-  return { beam, load: loads.dead + loads.live, service, design: worseOf(spread.worst, point) }
+  const design =
+    deadFactor === 1 && liveFactor === 1 ? service : work(loads.dead * deadFactor, loads.live * liveFactor)
+  return "unmet" in design ? design : { beam, load: loads.dead + loads.live, service, design }
 }

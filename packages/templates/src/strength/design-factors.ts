@@ -1,14 +1,7 @@
 import type { FigureEntry, TableEntry } from "@pegbook/engine"
 import { ARITHMETIC, COMMON_PRACTICE } from "../sources.ts"
 import { BEARING_WET } from "../sources-actions.ts"
-import {
-  CSA_FACTORS,
-  DEFLECTION,
-  LOAD_DURATION,
-  POINT_LOAD,
-  SIZE_FACTORS,
-  WET_SERVICE,
-} from "../sources-strength.ts"
+import { CSA_FACTORS, DEFLECTION, LOAD_DURATION, SIZE_FACTORS, WET_SERVICE } from "../sources-strength.ts"
 import { adjustments } from "./adjustments.ts"
 import { figureTable } from "./figure-table.ts"
 import { limitStateFigures } from "./limit-states.ts"
@@ -101,14 +94,6 @@ export const designThresholds: TableEntry = {
       values: ["240"],
       why: "With the platform's own weight. The usual companion of the limit under people.",
       sources: [{ ...COMMON_PRACTICE, origin: "memory" }],
-    },
-    {
-      name: "point",
-      label: "Load in one place",
-      measure: "force",
-      values: ["300 lbf"],
-      why: "A heavy person with a load, or the foot of a heavy thing, at the worst place of each line. No code in the reference names one for a platform: this is a stair tread's.",
-      sources: [POINT_LOAD],
     },
     {
       name: "soil_wet",

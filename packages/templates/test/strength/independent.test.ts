@@ -53,7 +53,7 @@ function limitStates(breadth: number, depth: number, sizeFactor: number, shares:
 }
 
 interface Expected {
-  readonly lines: readonly Omit<TimberLine, "dead" | "live" | "point">[]
+  readonly lines: readonly Omit<TimberLine, "dead" | "live">[]
   /** Width of floor on each line; one for all where they are alike. */
   readonly widths: readonly number[]
   readonly timber: Timber
@@ -80,7 +80,6 @@ function linesOf(
 }
 
 const PSF = 47.88025898033584
-const POUND = 4.4482216152605
 const skidJoints = ["skid_joints.line", "skid_joints.position"] as const
 const onSupports = ["supports.line", "supports.x"] as const
 
@@ -99,15 +98,12 @@ const TEMPLATES: readonly {
   /** Dead and live load with their factors, in pascals. */
   readonly dead: number
   readonly live: number
-  /** What stands in one place, with its factor, in newtons: 300 lb (record design_live_loads, a stair tread). */
-  readonly point: number
   readonly members: (book: Read) => readonly Expected[]
 }[] = [
   {
     definition: gameTablePlatform,
     dead: 10 * PSF,
     live: 100 * PSF,
-    point: 300 * POUND,
     members: (book) => [
       {
         lines: linesOf(book, "skid_length", onSupports, skidJoints),
@@ -122,7 +118,6 @@ const TEMPLATES: readonly {
     definition: shedBase,
     dead: 20 * PSF,
     live: 50 * PSF,
-    point: 300 * POUND,
     members: (book) => [
       {
         lines: book.column("si", "skids.carries").map((_, index) => ({
@@ -143,7 +138,6 @@ const TEMPLATES: readonly {
     definition: boardwalk,
     dead: 10 * PSF,
     live: 40 * PSF,
-    point: 300 * POUND,
     members: (book) => {
       const start = (book.in("si", "platform_width") - book.in("si", "sleeper_length")) / 2
       return [
@@ -181,7 +175,6 @@ const TEMPLATES: readonly {
     definition: groundLevelDeck,
     dead: 10 * PSF,
     live: 40 * PSF,
-    point: 300 * POUND,
     members: (book) => [
       {
         lines: linesOf(book, "beam_length", onSupports),
@@ -196,7 +189,6 @@ const TEMPLATES: readonly {
     definition: greenhouseFloor,
     dead: 1.25 * 1000,
     live: 1.5 * 1900,
-    point: 1.5 * 300 * POUND,
     members: (book) => [
       {
         lines: linesOf(book, "skid_length", onSupports, skidJoints),
@@ -214,7 +206,7 @@ describe.each(TEMPLATES.map((one) => [one.definition.id, one] as const))("%s", (
   const found = one.members(book).map(({ lines, widths, timber, seat }) => {
     const acting = lines.map((line, index) => {
       const width = widths[index] ?? widths[0] ?? Number.NaN
-      return worstOf({ ...line, dead: one.dead * width, live: one.live * width, point: one.point })
+      return worstOf({ ...line, dead: one.dead * width, live: one.live * width })
     })
     const most = (name: "moment" | "shear" | "reaction") => Math.max(...acting.map((each) => each[name]))
     const { breadth, depth } = timber

@@ -7,8 +7,6 @@ export interface TimberLine {
   readonly joints: readonly number[]
   readonly dead: number
   readonly live: number
-  /** One force that may stand anywhere, instead of the live load. */
-  readonly point: number
 }
 
 export interface Acting {
@@ -21,53 +19,9 @@ const SAMPLES = 240
 
 /**
  * The worst that dead load everywhere and live load on any spans do to a line, by the equation of three moments: what
- * each loaded span alone does is added up where it makes things worse; or what dead load and one force anywhere do, where
- * that is worse. Shares nothing with the workbook's solver.
+ * each loaded span alone does is added up where it makes things worse. Shares nothing with the workbook's solver.
  */
-export function worstOf(line: TimberLine): Acting {
-  const [spread, point] = [worstSpread(line), worstPoint(line)]
-  return {
-    moment: Math.max(spread.moment, point.moment),
-    shear: Math.max(spread.shear, point.shear),
-    reaction: Math.max(spread.reaction, point.reaction),
-  }
-}
-
-/** The force put at each of many places in turn, and just beside each support, with the dead load. */
-function worstPoint({ length, supports, joints, dead, point }: TimberLine): Acting {
-  const held = supports.toSorted((one, other) => one - other)
-  const beam = { start: 0, end: length, supports: held, hinges: joints, stiffness: 1 }
-  const stops = [0, ...held, length].filter(
-    (at, index, all) => index === 0 || at - (all[index - 1] ?? 0) > 1e-9,
-  )
-  const places = stops.slice(1).flatMap((to, index) => {
-    const from = stops[index] ?? 0
-    const beside = 1e-7 * (to - from)
-    return [
-      from + beside,
-      ...Array.from({ length: SAMPLES - 1 }, (_, step) => from + ((to - from) * (step + 1)) / SAMPLES),
-      to - beside,
-    ]
-  })
-  const acting = { moment: 0, shear: 0, reaction: 0 }
-  for (const at of places) {
-    const answer = byThreeMoments(beam, {
-      spread: [{ from: 0, to: length, load: dead }],
-      points: [{ at, load: point }],
-    })
-    const shearBeside = (support: number, beyond: boolean) =>
-      reactionsBefore(held, answer, support, beyond) - dead * support - (at < support ? point : 0)
-    for (const place of [at, ...held]) acting.moment = Math.max(acting.moment, Math.abs(answer.moment(place)))
-    for (const support of held) {
-      for (const beyond of [false, true])
-        acting.shear = Math.max(acting.shear, Math.abs(shearBeside(support, beyond)))
-    }
-    acting.reaction = Math.max(acting.reaction, ...answer.reactions)
-  }
-  return acting
-}
-
-function worstSpread({ length, supports, joints, dead, live }: TimberLine): Acting {
+export function worstOf({ length, supports, joints, dead, live }: TimberLine): Acting {
   const held = supports.toSorted((one, other) => one - other)
   const ends = [0, ...held, length].filter(
     (at, index, all) => index === 0 || at - (all[index - 1] ?? 0) > 1e-9,

@@ -109,26 +109,12 @@ describe("loads on the supports of deck and greenhouse", () => {
   })
 
   test("an overhang counts twice its length, and is bent over its support by w a²/2", () => {
-    const book = game({ "design_thresholds.point.1": "0 lbf" })
+    const book = game()
     const width = book.column("si", "skids.carries")[0] ?? 0
     const overhang = book.in("si", "support_end_offset")
     expect(book.column("si", "member_spans.limit_length")[0]).toBeCloseTo(2 * overhang, 9)
     expect(book.column("si", "member_spans.moment")[0]).toBeCloseTo(
       (110 * 47.88025898033584 * width * overhang ** 2) / 2,
-      6,
-    )
-  })
-
-  test("one load at the tip of an overhang bends it by P a, with the platform's own weight", () => {
-    const book = game({ "design_thresholds.point.1": "5 kN" })
-    const width = book.column("si", "skids.carries")[0] ?? 0
-    const overhang = book.in("si", "support_end_offset")
-    expect(book.column("si", "member_spans.moment")[0]).toBeCloseTo(
-      5000 * overhang + (10 * 47.88025898033584 * width * overhang ** 2) / 2,
-      6,
-    )
-    expect(book.column("si", "member_spans.shear")[0]).toBeCloseTo(
-      5000 + 10 * 47.88025898033584 * width * overhang,
       6,
     )
   })
