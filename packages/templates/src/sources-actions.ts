@@ -17,6 +17,15 @@ export const BEAM_PATTERN: Source = {
   record: "continuous_beam_pattern_maxima",
 }
 
+export const POINT_LOAD: Source = {
+  kind: "standard",
+  title: "International Residential Code, notes to table R301.5, as Washington adopted it",
+  place: "300 lb on 2 in by 2 in of a stair's tread",
+  origin: "read",
+  record: "design_live_loads",
+  note: "1.3 kN on a floor, National Building Code of Canada, is from memory",
+}
+
 const IBC_BEARING = {
   kind: "standard",
   title: "International Residential Code, table R401.4.1 (International Building Code, table 1806.2)",

@@ -89,6 +89,14 @@ export const INCISED_SPECIES: Source = {
   note: "For species that the table does not hold, yes is assumed: it is the safer answer.",
 }
 
+export const BEAM_STABILITY: Source = {
+  ...NDS,
+  edition: "2018",
+  place: "3.3.3, beam stability",
+  origin: "read",
+  record: "nds_adjustment_factors",
+}
+
 export const STABILITY_BY_SHAPE: Source = {
   ...NDS,
   place: "4.4.1, held edges",

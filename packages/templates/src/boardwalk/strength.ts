@@ -1,7 +1,7 @@
 import type { Section, TableEntry } from "@pegbook/engine"
 import { fastenerStrength } from "../parts/fastener-strength.ts"
 import { GUARD_JOINT, GUARD_POST } from "../parts/guard-posts.ts"
-import { type FloorMember, membersOf } from "../parts/members.ts"
+import { type FloorMember, membersOf, NO_POINT } from "../parts/members.ts"
 import { GEOMETRY, STATICS } from "../sources.ts"
 
 /** Along the walk on the sleepers, in pieces that meet over them. */
@@ -37,6 +37,9 @@ const SLEEPERS: FloorMember = {
   length: "sleeper_length",
   from: "sleeper_line.starts",
   carries: "sleeper_line.carries",
+  // The stone shares out what stands on one stringer: nothing pushes on the sleeper in one place.
+  point: NO_POINT,
+  held: "stringer_spacing",
   seat: "stringer_thickness",
   remedies: [
     { input: "sleeper_spacing_max", toward: "less", step: "6 in" },

@@ -79,7 +79,8 @@ const BEAMS_AND_JOISTS: readonly PlatformMember[] = [
     joints: { line: "ply_joints.hinged", at: "ply_joints.position" },
     interrupted: "IF(COUNT(ply_joints.beam) = 0; 0; MAX(ply_joints.interrupted))",
     length: "beam_length",
-    carries: "beams.carries",
+    carries: { across: "joists" },
+    held: "joist_spacing",
     seat: "MIN(support_stations.bearing)",
     remedies: [
       { input: "support_spacing_max", toward: "less", step: "6 in" },

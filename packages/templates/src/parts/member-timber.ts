@@ -5,7 +5,7 @@ import { adjustments } from "../strength/adjustments.ts"
 import { designValues } from "../strength/design-values.ts"
 import { limitStateFigures } from "../strength/limit-states.ts"
 import { loadsAndLimits } from "../strength/loads-and-limits.ts"
-import { sizeClasses, sizeFactors } from "../strength/sizes.ts"
+import { flatFactors, sizeClasses, sizeFactors } from "../strength/sizes.ts"
 import { SINGLE_SPECIES, speciesTraits } from "../strength/species.ts"
 import { timberKind } from "../strength/timber-kind.ts"
 
@@ -72,6 +72,7 @@ export const publishedStrengths: Section = {
   entries: [
     designValues,
     sizeClasses,
+    flatFactors,
     sizeFactors,
     speciesTraits,
     ...tables(adjustments).filter(({ name }) => name !== "temperature_factors"),

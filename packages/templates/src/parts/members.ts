@@ -18,8 +18,9 @@ import {
   solveMembers,
 } from "../solvers/member-actions.ts"
 import { ARITHMETIC, GEOMETRY, PS_20, STATICS, USER } from "../sources.ts"
-import { BEAM_PATTERN, BEAM_STATICS } from "../sources-actions.ts"
+import { BEAM_PATTERN, BEAM_STATICS, POINT_LOAD } from "../sources-actions.ts"
 import {
+  BEAM_STABILITY,
   BEARING_LENGTH,
   CSA_FACTORS,
   CSA_RESISTANCE,
@@ -27,12 +28,14 @@ import {
   DEFLECTION,
   DESIGN_VALUES,
   DESIGN_VALUES_SOUTHERN_PINE,
+  FLAT_FACTORS,
   INCISED_SPECIES,
   INCISING,
   LOAD_DURATION,
   NBC_LOAD_FACTORS,
   SHEAR_STRESS,
   SIZE_FACTORS,
+  STABILITY_BY_SHAPE,
   STATICS_HANDBOOK,
   WET_SERVICE,
 } from "../sources-strength.ts"
@@ -55,6 +58,10 @@ interface OfMember {
   readonly plies?: string
   /** Spacing of members that share their load; without, each carries alone. */
   readonly shares?: string
+  /** One force anywhere on it, a formula; without, the `point_load` of the thresholds. */
+  readonly point?: string
+  /** How far its upper edge is free between things that hold it, a formula; without, sheets or boards hold it all along. */
+  readonly held?: string
   /** How long its load lasts in all; without, as long as the template's `load_duration`. */
   readonly duration?: string
   /** What to try, the cheapest first. */
@@ -83,14 +90,17 @@ export type PlatformMember = FloorMember | LoneMember
 
 const isFloor = (member: PlatformMember): member is FloorMember => !("acts" in member)
 
+const threshold = (name: string): string => `INDEX(design_thresholds.${name}; 1)`
+
+/** For members that nothing stands on in one place. */
+export const NO_POINT = `0 * ${threshold("point_load")}`
+
 const VALUES: readonly Source[] = [DESIGN_VALUES, DESIGN_VALUES_SOUTHERN_PINE, CSA_STRENGTHS]
 const LIMIT_STATES = 'design_method = "limit states"'
 
 /** One number by limit states, another by allowable stress. */
 const either = (limitStates: string, allowable: string): string =>
   `IF(${LIMIT_STATES}; ${limitStates}; ${allowable})`
-
-const threshold = (name: string): string => `INDEX(design_thresholds.${name}; 1)`
 
 const sizeClass = (name: string): string =>
   `INDEX(size_classes.${name}; MATCH(size; size_classes.nominal; 0))`
@@ -191,6 +201,14 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
     ),
     column("live", "People and things", "pressure", "live_load", "On some spans, or all.", STATICS),
     column(
+      "point_load",
+      "One load anywhere on it",
+      "force",
+      of((member) => member.point ?? (isFloor(member) ? threshold("point_load") : NO_POINT)),
+      "A person, a wheel or the leg of a table, in the worst place; in place of the people spread out, not with them. Its neighbours are not taken to help.",
+      POINT_LOAD,
+    ),
+    column(
       "dead_factor",
       "Load factor on dead load",
       "ratio",
@@ -258,6 +276,13 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
     ),
   ]
 }
+
+/** By the width of the face that lies level; the table ends with 10 in and wider. */
+const FLAT =
+  'IF(width_class < MIN(flat_factors.width); NA(); IF(thickness_class = "2 or 3 in"; INDEX(flat_factors.thin; MATCH(width_class; flat_factors.width; 1)); INDEX(flat_factors.thick; MATCH(width_class; flat_factors.width; 1))))'
+
+const LEAN_SHARE = `(1 + lean_stress / fb_before_lean) / ${threshold("lean_spread")}`
+const LEANING = `${LEAN_SHARE} - SQRT((${LEAN_SHARE}) ^ 2 - lean_stress / fb_before_lean / ${threshold("lean_meeting")})`
 
 /** Columns of published strengths, of each factor, and of the stresses that are left. */
 function strengthColumns(members: readonly PlatformMember[]): readonly Column[] {
@@ -384,12 +409,68 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
       CSA_FACTORS,
     ),
     column(
+      "flat_factor",
+      "Flat use factor, Cfu",
+      "ratio",
+      either("1", `IF(depth < thickness; ${FLAT}; 1)`),
+      "A plank laid on its wide face bears a little more. 1 for what stands on edge or is square, and by limit states.",
+      FLAT_FACTORS,
+    ),
+    column(
+      "free_length",
+      "Upper edge free over",
+      "length",
+      ofEach(
+        members.map(
+          ({ held }) => held ?? `IF(depth <= ${threshold("lean_ratio")} * breadth; 0 * depth; span)`,
+        ),
+      ),
+      "How far it is between things that keep its upper edge from leaning over: the joists on a beam; 0 under sheets and boards, which hold a piece that is not too deep for its thickness; one that is counts as free over its span.",
+      STABILITY_BY_SHAPE,
+    ),
+    column(
+      "lean_length",
+      "Free length that counts",
+      "length",
+      `IF(free_length < ${threshold("lean_from")} * depth; ${threshold("lean_short")} * free_length; ${threshold("lean_long")} * free_length + ${threshold("lean_depths")} * depth)`,
+      "By how an even load leans a beam over.",
+      BEAM_STABILITY,
+    ),
+    column(
+      "slenderness",
+      "Slenderness, RB",
+      "ratio",
+      "SQRT(lean_length * depth / breadth ^ 2)",
+      "Beyond 50 the rule does not hold.",
+      BEAM_STABILITY,
+    ),
+    column(
+      "fb_before_lean",
+      "Bending stress before leaning over, Fb*",
+      "stress",
+      "fb_published * duration_factor * temperature_factor * wet_bending_factor * size_factor * incising_factor * sharing_factor",
+      "The published value with every factor but those for leaning over and for lying flat.",
+      BEAM_STABILITY,
+    ),
+    column(
+      "lean_stress",
+      "Stress at which it leans over, FbE",
+      "stress",
+      `IF(found = 0; NA(); IF(slenderness = 0; 0 * fb_published; ${either("0 * fb_published", `${threshold("lean_share")} * INDEX(design_values.e_min; found) * temperature_factor * wet_stiffness_factor * incising_stiffness_factor / slenderness ^ 2`)}))`,
+      "0 where the edge is held all along, and by limit states: then nothing is taken off.",
+      BEAM_STABILITY,
+    ),
+    column(
       "stability_factor",
       "Stability factor, CL or KL",
       "ratio",
-      either(factor("csa_lateral_factor"), factor("stability_factor")),
-      "1 where what lies on it holds its upper edge.",
-      STATICS_HANDBOOK,
+      either(
+        factor("csa_lateral_factor"),
+        `IF(OR(depth <= ${threshold("lean_bare")} * breadth; slenderness = 0); ${factor("stability_factor")}; IF(slenderness > ${threshold("lean_most")}; NA(); ${LEANING}))`,
+      ),
+      "1 where sheets or boards hold its upper edge, and where it is no more than about twice as deep as thick. By limit states 1: hold pieces more than four times as deep as thick at their ends.",
+      BEAM_STABILITY,
+      STABILITY_BY_SHAPE,
       CSA_RESISTANCE,
     ),
     column(
@@ -429,7 +510,7 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
       "fb_allowed",
       "Bending stress it may bear",
       "stress",
-      "fb_published * duration_factor * temperature_factor * wet_bending_factor * stability_factor * size_factor * incising_factor * sharing_factor * resistance_factor",
+      "fb_before_lean * stability_factor * flat_factor * resistance_factor",
       "The published value, times each factor in this row.",
       ...VALUES,
     ),
@@ -498,7 +579,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "moment",
       "Greatest moment",
       "moment",
-      "Where people stand on the worst spans, with the load factors. A post is bent by wind.",
+      "Where people stand on the worst spans, or one load stands in the worst place, with the load factors. A post is bent by wind.",
       ({ moment }) => `live_factor * ${moment}`,
     ),
     acted(
@@ -609,8 +690,8 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "covered",
       "Inside the tables",
       "yes_no",
-      `AND(found > 0; ${action(members, "solved", ({ covered }) => covered)})`,
-      "No: no published row for it, or nothing holds it up. Then nothing is guessed.",
+      `AND(found > 0; IFERROR(fb_allowed > 0; FALSE()); ${action(members, "solved", ({ covered }) => covered)})`,
+      "No: no published row for it, nothing holds it up, or it is so slim that the rule for leaning over does not hold. Then nothing is guessed.",
       ...VALUES,
     ),
     column(
@@ -641,7 +722,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "says",
       "In words",
       "text",
-      'IF(covered; member & ": " & governs & " takes " & ROUND(worst / 1%; 0) & " % of what is accepted"; member & ": outside the tables: no published row for this species, grade and size, or nothing holds it up")',
+      'IF(covered; member & ": " & governs & " takes " & ROUND(worst / 1%; 0) & " % of what is accepted"; member & ": outside the tables: no published row for this species, grade and size, nothing holds it up, or it is too slim")',
       "What gives first, and how far it is from its limit.",
       ARITHMETIC,
     ),
@@ -765,7 +846,7 @@ function actionTables(members: readonly FloorMember[]): readonly TableEntry[] {
 const CAUTIONS = [
   "Your local code and a licensed designer decide where people's safety leans on this: a public or sports floor, a high platform, or timber that is notched, cracked or of unknown grade.",
   "Figures marked as recalled were not seen in print. Confirm them before you build on them.",
-  "Each line of support is taken to carry half of the joists' span on either side. Joists in one piece over three lines lean up to a quarter harder on the middle one, and less on the outer two.",
+  "The lines of support are taken as equally firm, and joists as one piece over all of them. Where a joist is cut over a line, or a line sinks, its neighbours carry more.",
 ]
 
 const share = { measure: "share", limit: "1", sense: "at_most", near: "near_limit_share" } as const

@@ -12,7 +12,8 @@ export const SKIDS_AND_JOISTS: readonly FloorMember[] = [
     supports: { line: "supports.line", at: "supports.x" },
     joints: { line: "skid_joints.line", at: "skid_joints.position" },
     length: "skid_length",
-    carries: "skids.carries",
+    carries: { across: "joists" },
+    held: "joist_spacing",
     seat: "MIN(support_stations.bearing)",
     remedies: [
       { input: "support_spacing_max", toward: "less", step: "6 in" },

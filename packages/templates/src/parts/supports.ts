@@ -43,7 +43,7 @@ export function supportLayoutUnder(lines: SupportedLines): Section {
         why: `How far a ${noun} may span from ${stack} to ${stack}. Closer ${stack}s share the load better and cost more digging.`,
         sources: [USER, COMMON_PRACTICE],
         measure: "length",
-        default: "5 ft 9 in",
+        default: "4 ft 6 in",
         least: "18 in",
         most: "12 ft",
       },

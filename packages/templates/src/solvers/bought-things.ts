@@ -21,16 +21,6 @@ export interface BoughtThing {
 /** The columns that timber to buy is read from; a row is one size and length. */
 export const TIMBER_READS = ["stock_to_buy.size", "stock_to_buy.length", "stock_to_buy.count"] as const
 
-/** A row of a table of the user's own: what one unit of an item costs, or weighs. */
-export interface UserRow {
-  readonly item: string
-  /** Only of timber: the length that the row is for, in nanometres; absent: of any length. */
-  readonly length?: number
-  /** As typed. */
-  readonly unit: string
-  readonly value: number
-}
-
 /** The names that a quantity is read from. */
 export function namesOf(quantity: StageValue): readonly string[] {
   return typeof quantity === "string" ? [quantity] : [quantity.column, quantity.where]

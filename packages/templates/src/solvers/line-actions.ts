@@ -1,14 +1,16 @@
 import type { Beam, BeamLoad } from "./beam.ts"
-import { type BeamActions, fullLoad, patternLoad } from "./beam-loads.ts"
+import { type BeamActions, fullLoad, movingPoint, patternLoad, worseOf } from "./beam-loads.ts"
 
 /** What acts in one line. */
 export interface Line {
   readonly dead: BeamActions
   readonly full: BeamActions
-  /** Dead load, and live load on whichever spans are worst. */
+  /** Dead load, and the worse of live load on whichever spans are worst and of one force anywhere. Falls: of live load on spans. */
   readonly worst: BeamActions
-  /** Live load alone: only its falls are read. */
+  /** Live load on spans alone: only its falls are read. */
   readonly live: BeamActions
+  /** The force alone, anywhere: only its falls are read. */
+  readonly point: BeamActions
 }
 
 /** Whether a span lies before the first support or after the last. */
@@ -19,18 +21,38 @@ export function isOverhang(of: BeamActions, from: number, to: number): boolean {
 
 const NO_LOAD: BeamLoad = { spread: [], points: [] }
 
-/** Works a line under dead load everywhere and live load on any spans; a sentence where it could turn or fall. */
-export function workLine(beam: Beam, dead: BeamLoad, live: BeamLoad): Line | { readonly unmet: string } {
+/**
+ * Works a line under dead load everywhere, with live load on any spans or one force anywhere, never both; a sentence
+ * where it could turn or fall.
+ */
+export function workLine(
+  beam: Beam,
+  dead: BeamLoad,
+  live: BeamLoad,
+  force: number,
+): Line | { readonly unmet: string } {
   const both = { spread: [...dead.spread, ...live.spread], points: [...dead.points, ...live.points] }
   const alone = fullLoad(beam, dead)
+  if ("unmet" in alone) return alone
   const full = fullLoad(beam, both)
-  const worst = patternLoad(beam, dead, live)
+  if ("unmet" in full) return full
+  const spans = patternLoad(beam, dead, live)
+  if ("unmet" in spans) return spans
   const coming = patternLoad(beam, NO_LOAD, live)
-  for (const outcome of [alone, full, worst, coming]) {
-    if ("unmet" in outcome) return { unmet: outcome.unmet }
-  }
-  return { dead: alone, full, worst, live: coming } as Line
+  if ("unmet" in coming) return coming
+  const point = movingPoint(beam, force, dead)
+  if ("unmet" in point) return point
+  const worst = worseOf(spans, withoutSag(point))
+  return { dead: alone, full, worst, live: coming, point }
 }
+
+const NOTHING = { value: 0, at: 0 }
+
+/** The fall of a moving force is its own, without the dead load's: it cannot be held against a fall of both. */
+const withoutSag = (of: BeamActions): BeamActions => ({
+  ...of,
+  spans: of.spans.map((span) => ({ ...span, fall: NOTHING, rise: NOTHING })),
+})
 
 /** An even load per length over a line that begins at 0. */
 export function loadOf(length: number, load: number): BeamLoad {

@@ -1,5 +1,6 @@
 import type { Solution, SolverGiven, SolverValue } from "@pegbook/engine"
 import { type Beam, solveBeam } from "./beam.ts"
+import type { BeamActions } from "./beam-loads.ts"
 import { greaterOf, valueAt } from "./beam-polynomial.ts"
 import { isOverhang, type Line, loadOf, workLine } from "./line-actions.ts"
 
@@ -18,12 +19,15 @@ export interface MemberLines {
   /** The length of a line, which begins at `from` on the scale of the supports; 0 where it is left out. */
   readonly length: string
   readonly from?: string
-  /** Width of floor that a line carries: a column of one row a line, or one length for all. */
-  readonly carries: string
+  /**
+   * Width of floor that a line carries: a column of one row a line, or one length for all; or the member that lies
+   * across the lines, in one piece from end to end: each line then carries what that hands down to it.
+   */
+  readonly carries: string | { readonly across: string }
 }
 
 /** Columns of `members` that the solvers read, one row a member, in the order of the members. */
-const COLUMNS = ["breadth", "depth", "dead", "live", "dead_factor", "live_factor"].map(
+const COLUMNS = ["breadth", "depth", "dead", "live", "dead_factor", "live_factor", "point_load"].map(
   (name) => `members.${name}`,
 )
 
@@ -36,7 +40,7 @@ export function memberReads(members: readonly MemberLines[]): readonly string[] 
     joints?.at,
     length,
     from,
-    carries,
+    typeof carries === "string" ? carries : undefined,
   ])
   return [...new Set([...names.flatMap((name) => (name === undefined ? [] : [name])), ...COLUMNS])]
 }
@@ -58,7 +62,7 @@ interface WorkedMember {
 }
 
 const METHOD =
-  "stiffness method, exact along each span; live load on every span or not, whichever is worst; joints turn freely"
+  "stiffness method, exact along each span; live load on every span or not, or one force anywhere, whichever is worst; joints turn freely"
 
 /**
  * One row a member, the worst of its lines: span, moment, shear, reaction, and its greatest sags over the length they
@@ -168,6 +172,7 @@ function curveOf({ member, beam, load }: WorkedLine) {
 function spansOf({ member, line, service, design }: WorkedLine) {
   return design.worst.spans.map(({ from, to, sagging, hogging, shear }, index) => {
     const worse = greaterOf(sagging, hogging)
+    const fall = (of: BeamActions): number => of.spans[index]?.fall.value ?? 0
     return {
       member,
       line,
@@ -178,8 +183,8 @@ function spansOf({ member, line, service, design }: WorkedLine) {
       moment: worse.value,
       moment_at: worse.at,
       shear: shear.value,
-      sag_live: service.live.spans[index]?.fall.value ?? 0,
-      sag_total: service.worst.spans[index]?.fall.value ?? 0,
+      sag_live: Math.max(fall(service.live), fall(service.point)),
+      sag_total: Math.max(fall(service.worst), fall(service.dead) + fall(service.point)),
     }
   })
 }
@@ -192,14 +197,33 @@ function workMembers(members: readonly MemberLines[], given: SolverGiven): reado
   const key = JSON.stringify([members, memberReads(members).map((name) => given.column(name))])
   const known = kept.get(key)
   if (known !== undefined) return known
-  const worked = members.map((member, index) => workMember(member, index, given))
+  const worked = members.map((member, index) => workMember(member, members, index, given))
   const [oldest] = kept.keys()
   if (oldest !== undefined && kept.size >= MOST_KEPT) kept.delete(oldest)
   kept.set(key, worked)
   return worked
 }
 
-function workMember(of: MemberLines, index: number, given: SolverGiven): WorkedMember {
+/** The width of floor that each line of supports takes from the member across it: what it pushes back with, for an even load of 1. */
+function handedDown(member: MemberLines | undefined, given: SolverGiven): readonly number[] {
+  if (member === undefined) return []
+  const begins = member.from === undefined ? 0 : given.number(member.from)
+  const end = given.number(member.length)
+  const at = given.column(member.supports.at).map((place) => Number(place) - begins)
+  const answer = solveBeam({ start: 0, end, supports: at, hinges: [], stiffness: 1 }, [loadOf(end, 1)])
+  if ("unmet" in answer) return []
+  return at.map((place) => {
+    const reaction = answer.effects[0]?.reactions[answer.supports.indexOf(place)] ?? 0
+    return Math.max(0, reaction)
+  })
+}
+
+function workMember(
+  of: MemberLines,
+  members: readonly MemberLines[],
+  index: number,
+  given: SolverGiven,
+): WorkedMember {
   const numbers = (name: string | undefined): readonly number[] =>
     name === undefined ? [] : given.column(name).map((value: SolverValue) => Number(value))
   const own = (name: string): number => Number(given.column(`members.${name}`)[index] ?? Number.NaN)
@@ -207,7 +231,14 @@ function workMember(of: MemberLines, index: number, given: SolverGiven): WorkedM
   const places = (line: number, at: readonly number[], lines?: readonly number[]) =>
     at.filter((_, row) => lines === undefined || lines[row] === line).map((place) => place - begins)
   const supportLines = of.supports.line === undefined ? undefined : numbers(of.supports.line)
-  const carried = numbers(of.carries)
+  const { carries } = of
+  const carried =
+    typeof carries === "string"
+      ? numbers(carries)
+      : handedDown(
+          members.find(({ member }) => member === carries.across),
+          given,
+        )
   const widths = supportLines === undefined && of.joints === undefined ? [Math.max(...carried)] : carried
   const lineCount =
     supportLines !== undefined ? Math.max(0, ...supportLines) : of.joints === undefined ? 1 : carried.length
@@ -230,7 +261,8 @@ function workMember(of: MemberLines, index: number, given: SolverGiven): WorkedM
     const width = widths[line - 1] ?? widths[0] ?? 0
     const loads = { dead: own("dead") * width, live: own("live") * width }
     const key = JSON.stringify([beam, loads])
-    const found = known.get(key) ?? workLoads(beam, loads, own("dead_factor"), own("live_factor"))
+    const found =
+      known.get(key) ?? workLoads(beam, loads, own("point_load"), own("dead_factor"), own("live_factor"))
     known.set(key, found)
     if ("unmet" in found) unmet.add(`${of.member}, line ${line}: ${found.unmet}`)
     else lines.push({ member: of.member, line, ...found })
@@ -241,13 +273,17 @@ function workMember(of: MemberLines, index: number, given: SolverGiven): WorkedM
 function workLoads(
   beam: Beam,
   loads: { readonly dead: number; readonly live: number },
+  point: number,
   deadFactor: number,
   liveFactor: number,
 ): Omit<WorkedLine, "line" | "member"> | { readonly unmet: string } {
-  const work = (dead: number, live: number) => workLine(beam, loadOf(beam.end, dead), loadOf(beam.end, live))
-  const service = work(loads.dead, loads.live)
+  const work = (dead: number, live: number, force: number) =>
+    workLine(beam, loadOf(beam.end, dead), loadOf(beam.end, live), force)
+  const service = work(loads.dead, loads.live, point)
   if ("unmet" in service) return service
   const design =
-    deadFactor === 1 && liveFactor === 1 ? service : work(loads.dead * deadFactor, loads.live * liveFactor)
+    deadFactor === 1 && liveFactor === 1
+      ? service
+      : work(loads.dead * deadFactor, loads.live * liveFactor, point * liveFactor)
   return "unmet" in design ? design : { beam, load: loads.dead + loads.live, service, design }
 }

@@ -1,7 +1,15 @@
-import type { FigureEntry, TableEntry } from "@pegbook/engine"
+import type { Column, FigureEntry, TableEntry } from "@pegbook/engine"
 import { ARITHMETIC, COMMON_PRACTICE } from "../sources.ts"
-import { BEARING_WET } from "../sources-actions.ts"
-import { CSA_FACTORS, DEFLECTION, LOAD_DURATION, SIZE_FACTORS, WET_SERVICE } from "../sources-strength.ts"
+import { BEARING_WET, POINT_LOAD } from "../sources-actions.ts"
+import {
+  BEAM_STABILITY,
+  CSA_FACTORS,
+  DEFLECTION,
+  LOAD_DURATION,
+  SIZE_FACTORS,
+  STABILITY_BY_SHAPE,
+  WET_SERVICE,
+} from "../sources-strength.ts"
 import { adjustments } from "./adjustments.ts"
 import { figureTable } from "./figure-table.ts"
 import { limitStateFigures } from "./limit-states.ts"
@@ -45,6 +53,26 @@ export function factor(name: string): string {
   if (figure === undefined) throw new RangeError(`No factor of design is called ${name}`)
   return `INDEX(design_factors.value; MATCH("${figure.label}"; design_factors.factor; 0))`
 }
+
+/** The published rule for a beam whose upper edge is free between what holds it. */
+// biome-ignore format: one figure a line
+const LEANING: readonly Column[] = ([
+  ["lean_from", "Leaning over: long from a free length over depth of", "7", "From here another rule for the length counts."],
+  ["lean_short", "Leaning over: short, free length times", "2.06", "An even load on one span."],
+  ["lean_long", "Leaning over: long, free length times", "1.63", "An even load; 1.37 for a load in the middle alone."],
+  ["lean_depths", "Leaning over: long, and depths", "3", "Added when long."],
+  ["lean_share", "Leaning over: stiffness over slenderness squared, times", "1.2", "FbE = 1.20 E′min ÷ RB²."],
+  ["lean_spread", "Leaning over: spread of the rule", "1.9", "From the published rule for CL."],
+  ["lean_meeting", "Leaning over: where breaking and leaning meet", "0.95", "From the published rule for CL."],
+  ["lean_most", "Leaning over: slenderness at most", "50", "Beyond this the rule does not hold."],
+] as const).map(([name, label, value, why]) => ({
+  name,
+  label,
+  measure: "ratio",
+  values: [value],
+  why,
+  sources: [BEAM_STABILITY],
+}))
 
 /** What the factors hang on, in one row: each column is a figure of its own. */
 export const designThresholds: TableEntry = {
@@ -94,6 +122,31 @@ export const designThresholds: TableEntry = {
       values: ["240"],
       why: "With the platform's own weight. The usual companion of the limit under people.",
       sources: [{ ...COMMON_PRACTICE, origin: "memory" }],
+    },
+    {
+      name: "point_load",
+      label: "One load anywhere",
+      measure: "force",
+      values: ["300 lb"],
+      why: "A heavy person, a wheel or the leg of a table. The code asks it of a stair's tread; Canada's asks 1.3 kN of a floor, which is a little less. Put in more where you roll a barrow of stone, a mower or a heavy table.",
+      sources: [POINT_LOAD],
+    },
+    ...LEANING,
+    {
+      name: "lean_bare",
+      label: "Stands by itself up to a depth over thickness of",
+      measure: "ratio",
+      values: ["2.5"],
+      why: "The rule is 2 to 1 in the sizes of the name: two 2x8 side by side, which are 2.4 to 1 as planed.",
+      sources: [STABILITY_BY_SHAPE],
+    },
+    {
+      name: "lean_ratio",
+      label: "Held by sheets or boards up to a depth over thickness of",
+      measure: "ratio",
+      values: ["6.5"],
+      why: "The rule is 5 to 1 in the sizes of the name: a 2x10, which is 6.2 to 1 as planed. Deeper ones need bridging as well.",
+      sources: [STABILITY_BY_SHAPE],
     },
     {
       name: "soil_wet",

@@ -113,7 +113,7 @@ export const sizeFactors: TableEntry = figureTable({
 export const flatFactors: TableEntry = figureTable({
   name: "flat_factors",
   label: "Flat use factors, Cfu",
-  why: "A plank laid flat may be stressed a little more. Members that stand on edge, as all here do, take 1.",
+  why: "A plank laid flat may be stressed a little more. Members that stand on edge take 1.",
   sources: [FLAT_FACTORS],
   columns: {
     width: { label: "Width in the name, inches", measure: "count", why: "10 stands for 10 and wider." },

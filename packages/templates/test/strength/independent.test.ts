@@ -6,7 +6,7 @@ import { greenhouseFloor } from "../../src/greenhouse-floor/template.ts"
 import { groundLevelDeck } from "../../src/ground-level-deck/template.ts"
 import { shedBase } from "../../src/shed-base/template.ts"
 import { type Read, reader } from "../helpers/read-book.ts"
-import { type TimberLine, worstOf } from "./statics.ts"
+import { handedDown, type TimberLine, worstOf } from "./statics.ts"
 
 const PSI = 6894.757293168361
 const INCH = 0.0254
@@ -53,12 +53,20 @@ function limitStates(breadth: number, depth: number, sizeFactor: number, shares:
 }
 
 interface Expected {
-  readonly lines: readonly Omit<TimberLine, "dead" | "live">[]
+  readonly lines: readonly Omit<TimberLine, "dead" | "live" | "force">[]
   /** Width of floor on each line; one for all where they are alike. */
   readonly widths: readonly number[]
   readonly timber: Timber
   readonly seat: number
+  /** What a stair's tread is asked to carry in one place (record design_live_loads, read): 300 lb. */
+  readonly force?: number
 }
+
+const POINT = 300 * 4.4482216152605
+
+/** Widths that joists in one piece hand down to the lines under them. */
+const widthsOn = (book: Read, lines: string): readonly number[] =>
+  handedDown(book.in("si", "platform_width"), book.column("si", lines))
 
 /** Lines whose supports and joints are rows of tables. */
 function linesOf(
@@ -98,6 +106,7 @@ const TEMPLATES: readonly {
   /** Dead and live load with their factors, in pascals. */
   readonly dead: number
   readonly live: number
+  readonly liveFactor?: number
   readonly members: (book: Read) => readonly Expected[]
 }[] = [
   {
@@ -107,7 +116,7 @@ const TEMPLATES: readonly {
     members: (book) => [
       {
         lines: linesOf(book, "skid_length", onSupports, skidJoints),
-        widths: book.column("si", "skids.carries"),
+        widths: widthsOn(book, "skids.y"),
         timber: allowable(3.5, 5.5, 1, 1.3, false),
         seat: 16 * INCH,
       },
@@ -127,7 +136,7 @@ const TEMPLATES: readonly {
             .column("si", "skid_joints.position")
             .filter((_at, row) => book.column("si", "skid_joints.line")[row] === index + 1),
         })),
-        widths: book.column("si", "skids.carries"),
+        widths: widthsOn(book, "skids.y"),
         timber: allowable(3.5, 5.5, 1, 1.3, false),
         seat: book.in("si", "support_spacing"),
       },
@@ -167,6 +176,7 @@ const TEMPLATES: readonly {
           ],
           timber: allowable(3.5, 3.5, 1, 1.5, false),
           seat: 1.5 * INCH,
+          force: 0,
         },
       ]
     },
@@ -178,7 +188,7 @@ const TEMPLATES: readonly {
     members: (book) => [
       {
         lines: linesOf(book, "beam_length", onSupports),
-        widths: book.column("si", "beams.carries"),
+        widths: widthsOn(book, "beams.y"),
         timber: allowable(1.5, 7.25, 2, 1.2, false),
         seat: Math.min(...book.column("si", "support_stations.bearing")),
       },
@@ -189,10 +199,11 @@ const TEMPLATES: readonly {
     definition: greenhouseFloor,
     dead: 1.25 * 1000,
     live: 1.5 * 1900,
+    liveFactor: 1.5,
     members: (book) => [
       {
         lines: linesOf(book, "skid_length", onSupports, skidJoints),
-        widths: book.column("si", "skids.carries"),
+        widths: widthsOn(book, "skids.y"),
         timber: limitStates(89, 89, 1.7, false),
         seat: Math.min(...book.column("si", "support_stations.bearing")),
       },
@@ -203,10 +214,15 @@ const TEMPLATES: readonly {
 
 describe.each(TEMPLATES.map((one) => [one.definition.id, one] as const))("%s", (_, one) => {
   const book = reader(one.definition)()
-  const found = one.members(book).map(({ lines, widths, timber, seat }) => {
+  const found = one.members(book).map(({ lines, widths, timber, seat, force = POINT }) => {
     const acting = lines.map((line, index) => {
       const width = widths[index] ?? widths[0] ?? Number.NaN
-      return worstOf({ ...line, dead: one.dead * width, live: one.live * width })
+      return worstOf({
+        ...line,
+        dead: one.dead * width,
+        live: one.live * width,
+        force: force * (one.liveFactor ?? 1),
+      })
     })
     const most = (name: "moment" | "shear" | "reaction") => Math.max(...acting.map((each) => each[name]))
     const { breadth, depth } = timber

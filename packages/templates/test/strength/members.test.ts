@@ -1,6 +1,7 @@
 import { type Book, openBook } from "@pegbook/engine"
 import { expect, test } from "vitest"
 import { gameTablePlatform } from "../../src/game-table-platform/template.ts"
+import { handedDown } from "./statics.ts"
 
 const PSI = 6894.757293168361
 const INCH = 0.0254
@@ -13,7 +14,7 @@ function platform(typed: Readonly<Record<string, string>> = {}): Book {
 }
 
 const numbers = (book: Book, name: string): readonly number[] =>
-  (book.entry(name).readings ?? []).map((reading) => Number(reading?.value))
+  (book.entry(name).readings ?? [book.entry(name).reading]).map((reading) => Number(reading?.value))
 
 const SKID = 0
 const JOIST = 1
@@ -44,10 +45,10 @@ test("allowable stresses of skids and joists, factor by factor, as the published
  * w L² ÷ 8 less a quarter of the bending over the outer one, w a² ÷ 2, where the overhang a bears only dead load.
  */
 test("ratios of an inner skid, by hand from its moment", () => {
-  const book = platform()
+  const book = platform({ support_spacing_max: "5 ft 9 in" })
   const [moment = 0] = numbers(book, "members.moment")
   const [shear = 0] = numbers(book, "members.shear")
-  const width = numbers(book, "skids.carries")[1] ?? 0
+  const width = handedDown(numbers(book, "platform_width")[0] ?? 0, numbers(book, "skids.y"))[1] ?? 0
   const load = 110 * 47.88025898033584 * width
   const span = 57 * INCH
   const overhang = 6 * INCH

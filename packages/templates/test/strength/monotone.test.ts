@@ -79,6 +79,7 @@ test.each(TEMPLATES.map((one) => [one[0].id, ...one] as const))(
             [share]: `${base.share} in`,
             live_load: `${base.live} psf`,
             dead_load: `${base.dead} psf`,
+            "design_thresholds.point_load.1": "300 lb",
           }
           set(start)
           const before = new Map([...BENT, SEATED].map((name) => [name, ratios(book, name)]))
@@ -88,6 +89,7 @@ test.each(TEMPLATES.map((one) => [one[0].id, ...one] as const))(
             { [share]: `${base.share + more.share} in` },
             { live_load: `${base.live + more.live} psf` },
             { dead_load: `${base.dead + more.dead} psf` },
+            { "design_thresholds.point_load.1": `${300 + 20 * more.live} lb` },
           ]
           const change = changes[which % changes.length] ?? {}
           set({ ...start, ...change })

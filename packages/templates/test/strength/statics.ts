@@ -7,6 +7,8 @@ export interface TimberLine {
   readonly joints: readonly number[]
   readonly dead: number
   readonly live: number
+  /** One force anywhere, in place of the live load. */
+  readonly force: number
 }
 
 export interface Acting {
@@ -21,7 +23,56 @@ const SAMPLES = 240
  * The worst that dead load everywhere and live load on any spans do to a line, by the equation of three moments: what
  * each loaded span alone does is added up where it makes things worse. Shares nothing with the workbook's solver.
  */
-export function worstOf({ length, supports, joints, dead, live }: TimberLine): Acting {
+export function worstOf(line: TimberLine): Acting {
+  const [spread, point] = [worstOfSpans(line), worstOfForce(line)]
+  return {
+    moment: Math.max(spread.moment, point.moment),
+    shear: Math.max(spread.shear, point.shear),
+    reaction: Math.max(spread.reaction, point.reaction),
+  }
+}
+
+/** What each line of supports takes of an even load of 1 on the piece across it. */
+export function handedDown(length: number, supports: readonly number[]): readonly number[] {
+  const beam = { start: 0, end: length, supports, hinges: [], stiffness: 1 }
+  return byThreeMoments(beam, { spread: [{ from: 0, to: length, load: 1 }], points: [] }).reactions
+}
+
+/** Beside a support, as near as makes no difference. */
+const BESIDE = 1e-7
+
+/** Dead load and the force at many places: its bending is worst under itself or over a support, its shear beside one. */
+function worstOfForce({ length, supports, joints, dead, force }: TimberLine): Acting {
+  const held = supports.toSorted((one, other) => one - other)
+  const beam = { start: 0, end: length, supports: held, hinges: joints, stiffness: 1 }
+  const stops = [0, ...held, length]
+  const places = stops.slice(1).flatMap((to, index) => {
+    const from = stops[index] ?? 0
+    if (to - from < 1e-6) return []
+    const inside = Array.from(
+      { length: SAMPLES - 1 },
+      (_, step) => from + ((to - from) * (step + 1)) / SAMPLES,
+    )
+    return [from + BESIDE, ...inside, to - BESIDE]
+  })
+  let [moment, shear, reaction] = [0, 0, 0]
+  for (const at of places) {
+    const answer = byThreeMoments(beam, {
+      spread: [{ from: 0, to: length, load: dead }],
+      points: [{ at, load: force }],
+    })
+    for (const place of [at, ...held]) moment = Math.max(moment, Math.abs(answer.moment(place)))
+    for (const place of held)
+      for (const beyond of [false, true]) {
+        const pushed = reactionsBefore(held, answer, place, beyond)
+        shear = Math.max(shear, Math.abs(pushed - dead * place - (at < place ? force : 0)))
+      }
+    reaction = Math.max(reaction, ...answer.reactions)
+  }
+  return { moment, shear, reaction }
+}
+
+function worstOfSpans({ length, supports, joints, dead, live }: TimberLine): Acting {
   const held = supports.toSorted((one, other) => one - other)
   const ends = [0, ...held, length].filter(
     (at, index, all) => index === 0 || at - (all[index - 1] ?? 0) > 1e-9,
