@@ -19,6 +19,7 @@ const SKIDS = {
   spans: ["support_spacing_max", "skid_spacing_max"],
   share: "joist_spacing",
   counts: ["skid_count", "supports_per_skid"],
+  lines: "skid_count",
 } as const
 
 const TEMPLATES: readonly (readonly [
@@ -31,6 +32,8 @@ const TEMPLATES: readonly (readonly [
     readonly share: string
     /** As long as these are the same, so is what holds them up. */
     readonly counts: readonly string[]
+    /** How many lines the joists lie across, in one piece, and hand their load down to. */
+    readonly lines?: string
   },
 ])[] = [
   [gameTablePlatform, SKIDS],
@@ -43,6 +46,7 @@ const TEMPLATES: readonly (readonly [
       spans: ["support_spacing_max", "beam_spacing_max"],
       share: "joist_spacing",
       counts: ["beam_count", "supports_per_beam"],
+      lines: "beam_count",
     },
   ],
   [
@@ -61,7 +65,7 @@ const ratios = (book: Book, name: string): readonly number[] =>
 
 test.each(TEMPLATES.map((one) => [one[0].id, ...one] as const))(
   `%s: a longer span, a wider spacing or a heavier load never improves a ratio, ${RUNS} runs, seed ${SEED}`,
-  (id, definition, { fixed, spans, share, counts }) => {
+  (id, definition, { fixed, spans, share, counts, lines }) => {
     console.info(`${id}: ${RUNS} runs, seed ${SEED}`)
     const { book } = openBook(definition)
     const set = (typed: Readonly<Record<string, string>>) => expect(book.editAll(typed).problems).toEqual([])
@@ -93,6 +97,7 @@ test.each(TEMPLATES.map((one) => [one[0].id, ...one] as const))(
           ]
           const change = changes[which % changes.length] ?? {}
           set({ ...start, ...change })
+          const handed = lines === undefined || held()[counts.indexOf(lines)] === stood[counts.indexOf(lines)]
           const same = held().every((count, index) => count === stood[index])
           // Weight on the spans lifts the tip of an overhang, so more of it may lessen what the tip falls.
           const bent = "dead_load" in change ? BENT.filter((name) => name !== "sag_total_ratio") : BENT
@@ -100,6 +105,8 @@ test.each(TEMPLATES.map((one) => [one[0].id, ...one] as const))(
           const compared = same ? [...bent, SEATED] : bent
           for (const name of compared) {
             ratios(book, name).forEach((is, row) => {
+              // Joists over two lines in place of three spare the middle one, which took more than its share.
+              if (row === 0 && !handed) return
               const was = before.get(name)?.[row] ?? Number.NaN
               expect(
                 is,
