@@ -46,6 +46,7 @@ import { joistSpans } from "./joist-spans.ts"
 import { joistStrengthChecks } from "./joist-strength-checks.ts"
 import { joistStresses } from "./joist-stresses.ts"
 import { joists } from "./joists.ts"
+import { leaningOver } from "./leaning-over.ts"
 import { limits } from "./limits.ts"
 import { loads } from "./loads.ts"
 import { masses } from "./masses.ts"
@@ -173,6 +174,7 @@ const texts = Object.assign(
   greenhouse,
   guard,
   jointYields,
+  leaningOver,
   joist,
   joistSpans,
   checkedSpan,

@@ -143,16 +143,4 @@ export const strength2: Texts = {
     "Le sol peut-il porter la dalle la plus chargée, par la statique ?",
   "Give the busiest slab a larger foot, or set the supports closer together.":
     "Donnez un pied plus grand à la dalle la plus chargée, ou rapprochez les appuis.",
-  "Load in one place": "Charge en un endroit",
-  "At the worst place of each line instead of what is spread, where that is harder. It does not count for the sag.":
-    "Au pire endroit de chaque ligne, au lieu de ce qui est réparti, là où c'est plus dur. Elle ne compte pas pour la flèche.",
-  "Washington Administrative Code 51-51-0301: 300 lb on a stair tread in one place":
-    "Washington Administrative Code 51-51-0301 : 300 lb en un endroit d'une marche",
-  "notes to IRC Table R301.5": "notes du tableau R301.5 de l'IRC",
-  "Where people stand on the worst spans, or one load at the worst place, with the load factors. A post is bent by wind.":
-    "Là où des personnes se tiennent sur les pires portées, ou une charge au pire endroit, avec les facteurs de charge. Un poteau est fléchi par le vent.",
-  "A heavy person with a load, or the foot of a heavy thing, at the worst place of each line. No code in the reference names one for a platform: this is a stair tread's.":
-    "Une personne lourde et chargée, ou le pied d'un objet lourd, au pire endroit de chaque ligne. Aucun code consulté n'en nomme une pour une plateforme : c'est celle d'une marche d'escalier.",
-  "stiffness method, exact along each span; live load on every span or not, or one load at any place, whichever is worst; joints turn freely":
-    "méthode des rigidités, exacte sur chaque portée ; surcharge sur chaque portée ou non, ou une charge en tout endroit, le pire des cas ; joints libres de tourner",
 }
