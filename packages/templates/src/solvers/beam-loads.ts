@@ -69,8 +69,8 @@ const STATIONS = Array.from(
 /**
  * The beam under `dead`, and one force anywhere on it. Each number follows the force's place as a polynomial, found
  * exactly from seven stations between supports and joints: the bending and the shear under the force, the push of each support, and the
- * bending over each support. What the force does to spans away from it goes with the bending over one support, so it
- * is worst where that is, and there the whole beam is looked at. `fall` is that of the force alone, under it: by
+ * bending over the supports at both ends of its span. What the force does to spans away from it goes with the bending over
+ * the nearer of these two, so it is worst where that is, and there the whole beam is looked at. `fall` is that of the force alone, under it: by
  * the theorem of reciprocal deflections no such force in the same span makes a greater one. `rise` is 0.
  */
 export function movingPoint(beam: Beam, force: number, dead: BeamLoad): ActionsOutcome {
@@ -129,6 +129,7 @@ export function movingPoint(beam: Beam, force: number, dead: BeamLoad): ActionsO
       const reaction = following(({ reactions }) => reactions[index] ?? 0)
       support.most = Math.max(support.most, support.alone + greatest(reaction, length).value)
       support.least = Math.min(support.least, support.alone - greatest(negative(reaction), length).value)
+      if (support.at !== span.from && support.at !== span.to) return
       const moment = following((effect) => momentAt(effect, support.at))
       for (const either of [moment, negative(moment)])
         worstPlaces.push(piece.from + greatest(either, length).at)
@@ -136,12 +137,10 @@ export function movingPoint(beam: Beam, force: number, dead: BeamLoad): ActionsO
   }
   let known: BeamActions = { spans, supports: supports.map(({ at, most, least }) => ({ at, most, least })) }
   for (const at of apart(worstPlaces, 1e-6 * (beam.end - beam.start))) {
-    const there = fullLoad(beam, { ...dead, points: [...dead.points, { at, load: force }] })
+    const loaded = solveBeam(beam, [{ ...dead, points: [...dead.points, { at, load: force }] }])
+    const there = actionsOf(beam, loaded, 1, false)
     if ("unmet" in there) return there
-    known = worseOf(known, {
-      ...there,
-      spans: there.spans.map((span) => ({ ...span, fall: NONE_AT_ALL, rise: NONE_AT_ALL })),
-    })
+    known = worseOf(known, there)
   }
   return known
 }
@@ -207,8 +206,6 @@ function spansOf(
   })
 }
 
-const NONE_AT_ALL: Extreme = { value: 0, at: 0 }
-
 function nothingYet(at: number) {
   const none: Extreme = { value: 0, at }
   return { sagging: none, hogging: none, shear: none, fall: none, rise: none }
@@ -218,8 +215,8 @@ const pointLoad = (load: number, at: number): BeamLoad => ({ spread: [], points:
 
 const negative = (polynomial: Polynomial): Polynomial => polynomial.map((coefficient) => -coefficient)
 
-/** The first `permanent` effects always act; each of the others acts or not. */
-function actionsOf(beam: Beam, answer: BeamAnswer, permanent: number): ActionsOutcome {
+/** The first `permanent` effects always act; each of the others acts or not. Without `falls`, these are left at 0. */
+function actionsOf(beam: Beam, answer: BeamAnswer, permanent: number, falls = true): ActionsOutcome {
   if ("unmet" in answer) return answer
   const { effects, supports } = answer
   const [always, sometimes] = [effects.slice(0, permanent), effects.slice(permanent)]
@@ -241,6 +238,7 @@ function actionsOf(beam: Beam, answer: BeamAnswer, permanent: number): ActionsOu
     span.hogging = worst(span.hogging, ({ moment }) => moment, -1)
     span.shear = worst(span.shear, ({ shear }) => shear, 1)
     span.shear = worst(span.shear, ({ shear }) => shear, -1)
+    if (!falls) return
     span.fall = worst(span.fall, ({ deflection }) => deflection, 1)
     span.rise = worst(span.rise, ({ deflection }) => deflection, -1)
   })
