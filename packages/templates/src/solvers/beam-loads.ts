@@ -84,7 +84,7 @@ export function movingPoint(beam: Beam, force: number, dead: BeamLoad): ActionsO
     const alone = base.reactions[index] ?? 0
     return { at, alone, most: alone, least: alone }
   })
-  const worstPlaces: number[] = []
+  const looks: Look[] = []
   for (const piece of pieces) {
     const length = piece.to - piece.from
     const places = STATIONS.map((share) => piece.from + share * length)
@@ -124,20 +124,32 @@ export function movingPoint(beam: Beam, force: number, dead: BeamLoad): ActionsO
         span.shear = worst(span.shear, shearAfter, shearing, sign)
       }
     }
-    worstPlaces.push(piece.from, piece.to)
-    supports.forEach((support, index) => {
+    const ends = supports.flatMap((support, index) => {
+      if (support.at !== span.from && support.at !== span.to) return []
       const reaction = following(({ reactions }) => reactions[index] ?? 0)
       support.most = Math.max(support.most, support.alone + greatest(reaction, length).value)
       support.least = Math.min(support.least, support.alone - greatest(negative(reaction), length).value)
-      if (support.at !== span.from && support.at !== span.to) return
-      const moment = following((effect) => momentAt(effect, support.at))
-      for (const either of [moment, negative(moment)])
-        worstPlaces.push(piece.from + greatest(either, length).at)
+      return [{ at: support.at, moment: following((effect) => momentAt(effect, support.at)) }]
     })
+    const bent = (at: number, along: number): number => {
+      const end = ends.find((one) => one.at === at)
+      return end === undefined ? 0 : Math.abs(valueAt(end.moment, along))
+    }
+    const worst = ends
+      .flatMap(({ moment }) => [moment, negative(moment)])
+      .map((one) => greatest(one, length).at)
+    for (const along of [0, ...worst, length]) {
+      looks.push({ at: piece.from + along, left: bent(span.from, along), right: bent(span.to, along), span })
+    }
   }
+  const alone = actionsOf(beam, still, 1, false)
+  if ("unmet" in alone) return alone
   let known: BeamActions = { spans, supports: supports.map(({ at, most, least }) => ({ at, most, least })) }
-  for (const at of apart(worstPlaces, 1e-6 * (beam.end - beam.start))) {
-    const loaded = solveBeam(beam, [{ ...dead, points: [...dead.points, { at, load: force }] }])
+  const same = 1e-9 * (beam.end - beam.start)
+  const decays = beam.hinges.every((hinge) => still.supports.some((at) => Math.abs(at - hinge) <= same))
+  for (const look of looks.toSorted((one, other) => moreOf(other) - moreOf(one))) {
+    if (decays && addsNothing(known, alone, look)) continue
+    const loaded = solveBeam(beam, [{ ...dead, points: [...dead.points, { at: look.at, load: force }] }])
     const there = actionsOf(beam, loaded, 1, false)
     if ("unmet" in there) return there
     known = worseOf(known, there)
@@ -145,13 +157,48 @@ export function movingPoint(beam: Beam, force: number, dead: BeamLoad): ActionsO
   return known
 }
 
-/** Those places that are farther than `by` from the one before. A number at its greatest does not feel so little. */
-function apart(places: readonly number[], by: number): readonly number[] {
-  const kept: number[] = []
-  for (const at of places.toSorted((one, other) => one - other)) {
-    if (at - (kept.at(-1) ?? Number.NEGATIVE_INFINITY) > by) kept.push(at)
-  }
-  return kept
+/** A place of the force at which the rest of the beam may be worst, and how much it bends over the supports of its span. */
+interface Look {
+  readonly at: number
+  readonly span: { readonly from: number; readonly to: number }
+  readonly left: number
+  readonly right: number
+}
+
+const moreOf = ({ left, right }: Look): number => Math.max(left, right)
+
+/**
+ * Whether nothing known can grow there. Of what bends over a support at most half bends over the next one, the other
+ * way round, as long as joints lie over supports: so all that the force adds, farther and farther away, is bounded.
+ */
+function addsNothing(known: BeamActions, alone: BeamActions, { span, left, right }: Look): boolean {
+  const loaded = known.spans.findIndex(({ from }) => from === span.from)
+  const added = known.spans.map((_, index) => {
+    if (index === loaded) return Math.max(left, right)
+    return index < loaded ? left / 2 ** (loaded - index - 1) : right / 2 ** (index - loaded - 1)
+  })
+  const shears = known.spans.map(({ from, to }, index) => (1.5 * (added[index] ?? 0)) / (to - from))
+  const grows = (value: number, was: number, by: number) => by > 0 && was + by > value * (1 + 1e-12)
+  return (
+    known.spans.every((now, index) => {
+      const [dead, moment] = [alone.spans[index], added[index] ?? 0]
+      if (dead === undefined || grows(now.hogging.value, dead.hogging.value, moment)) return false
+      if (index === loaded) return true
+      return (
+        !grows(now.sagging.value, dead.sagging.value, moment) &&
+        !grows(now.shear.value, dead.shear.value, shears[index] ?? 0)
+      )
+    }) &&
+    known.supports.every(({ at, most, least }, index) => {
+      if (at === span.from || at === span.to) return true
+      const by = known.spans.reduce(
+        (sum, { from, to }, which) => (from === at || to === at ? sum + (shears[which] ?? 0) : sum),
+        0,
+      )
+      const dead = alone.supports[index]
+      return dead !== undefined && !grows(most, dead.most, by) && !grows(-least, -dead.least, by)
+    })
+  )
 }
 
 /** The worse of two, number by number, of the same beam. */
