@@ -16,6 +16,8 @@ declare module "vitest" {
 export interface Opening {
   readonly width?: number
   readonly height?: number
+  /** Pixels of a screenshot for each of the page's. */
+  readonly pixelRatio?: number
   /** Runs in the page before anything of its own. */
   readonly before?: () => void
   /** Where it is served, if not where all journeys go. */
@@ -30,13 +32,15 @@ export interface Opening {
  * if the page complained on the console or asked any other address for anything.
  */
 export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
-  const { width = 1280, height = 900, before, address = inject("address"), dark = false, locale } = opening
+  const { width = 1280, height = 900, before, address = inject("address"), dark = false } = opening
+  const { pixelRatio, locale } = opening
   const profile = mkdtempSync(join(tmpdir(), "pegbook-profile-"))
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: inject("chromium"),
     args: [...LAUNCH_ARGS],
     viewport: { width, height },
     colorScheme: dark ? "dark" : "light",
+    ...(pixelRatio === undefined ? {} : { deviceScaleFactor: pixelRatio }),
     ...(locale === undefined ? {} : { locale }),
   })
   const complaints = listen(context, address)

@@ -19,6 +19,7 @@ import { ramp } from "../parts/ramp.ts"
 import { setOutOf } from "../parts/set-out.ts"
 import { ground, size } from "../parts/site.ts"
 import { sleepers } from "../parts/sleepers.ts"
+import { stepPlaces } from "../parts/step-places.ts"
 import { steps } from "../parts/steps.ts"
 import { stringerJoints, stringers } from "../parts/stringers.ts"
 import { wetSoil } from "../parts/wet-soil.ts"
@@ -116,7 +117,7 @@ export const boardwalk: Definition = {
     heightsBesideRamps,
     guardPosts({ noun: "outer stringer", depth: "stringer_depth", size: "stringer_size" }),
     ramp,
-    steps,
+    { ...steps, entries: [...steps.entries, stepPlaces] },
     treatment,
     screws,
     timber,

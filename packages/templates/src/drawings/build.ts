@@ -5,9 +5,13 @@ export interface LinesOf {
   /** The table of lines, with `y`. */
   readonly table: string
   readonly count: string
-  /** The table of pieces, with `line`, `from`, `to`. Absent: each line is drawn whole. */
-  readonly pieces?: string
-  readonly joints?: string
+  /** The tables of pieces, with `line`, `from`, `to`, and of their joints, with `line`, `position`, `bearing`. */
+  readonly pieces: string
+  readonly joints: string
+  /** Where pieces are of planks side by side: the table of these, with `y` and `thickness`. Absent: of whole lines. */
+  readonly planks?: string
+  /** The column that says over which line of supports a joint lies. Absent: the joint's own line. */
+  readonly jointStands?: string
   readonly thickness: string
   readonly depth: string
   readonly length: string
@@ -27,8 +31,8 @@ export interface Build {
   readonly surface: "tiles" | "sheets" | "boards along" | "boards across"
   readonly edge?: "upright" | "kerb"
   readonly net: boolean
-  /** Ramps and steps with timbers of their own, or steps of which only the places are known. */
-  readonly access: "flights" | "steps"
+  /** Ramps at the ends, besides steps. */
+  readonly ramps: boolean
   /** Rows of blocking: along the sheets' joints, or shared out. */
   readonly blocking?: "under joints" | "even"
 }

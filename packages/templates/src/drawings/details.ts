@@ -82,10 +82,10 @@ function support(build: Build): readonly Drawing[] {
 
 /** The first joint of the timbers that run along. */
 function joint(build: Build): readonly Drawing[] {
-  const { joints: table, pieces } = build.lines
-  if (table === undefined || pieces === undefined) return []
+  const { joints: table, jointStands = `${table}.line` } = build.lines
   const at = cell(`${table}.position`, 1)
   const line = { line: cell(`${table}.line`, 1) }
+  const stand = { line: cell(jointStands, 1) }
   const sleepers = build.stands === "sleepers"
   const reach = sleepers ? "stone_bed_width" : "block_length"
   return [
@@ -99,8 +99,8 @@ function joint(build: Build): readonly Drawing[] {
         frame: { x: { centre: at, size: [reach, reach] } },
       },
       [
-        ...(build.stands === "supports" ? [groundUnder(line, [1, 2])] : []),
-        ...supports(build, sleepers ? undefined : line),
+        ...(build.stands === "supports" ? [groundUnder(stand, [1, 2])] : []),
+        ...supports(build, sleepers ? undefined : stand),
         ...lines(build.lines, line),
         ...cut(joists(build)),
         one("x", at, [at, cell(`${table}.bearing`, 1)], "bearing", 1, { table, row: 1 }),

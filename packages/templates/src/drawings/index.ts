@@ -33,7 +33,7 @@ export const GAME_TABLE_DRAWINGS = drawingsOf({
   joists: true,
   surface: "tiles",
   edge: "upright",
-  access: "steps",
+  ramps: false,
   net: true,
   blocking: "under joints",
 })
@@ -43,7 +43,7 @@ export const SHED_DRAWINGS = drawingsOf({
   stands: "pad",
   joists: true,
   surface: "sheets",
-  access: "steps",
+  ramps: false,
   net: false,
   blocking: "under joints",
 })
@@ -64,7 +64,7 @@ export const BOARDWALK_DRAWINGS = drawingsOf({
   joists: false,
   surface: "boards across",
   edge: "kerb",
-  access: "flights",
+  ramps: true,
   net: false,
 })
 
@@ -72,6 +72,10 @@ export const DECK_DRAWINGS = drawingsOf({
   lines: {
     table: "beams",
     count: "beam_count",
+    pieces: "beam_pieces",
+    joints: "beam_joints",
+    planks: "beam_planks",
+    jointStands: "ply_joints.beam",
     thickness: "beam_thickness",
     depth: "beam_depth",
     length: "beam_length",
@@ -82,7 +86,7 @@ export const DECK_DRAWINGS = drawingsOf({
   perLine: "supports_per_beam",
   joists: true,
   surface: "boards along",
-  access: "steps",
+  ramps: false,
   net: false,
   blocking: "even",
 })
@@ -93,7 +97,7 @@ export const GREENHOUSE_DRAWINGS = drawingsOf({
   perLine: "supports_per_skid",
   joists: true,
   surface: "boards along",
-  access: "steps",
+  ramps: false,
   net: false,
   blocking: "even",
 })

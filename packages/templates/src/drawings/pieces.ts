@@ -68,43 +68,35 @@ export function supports(build: Build, only?: Where): readonly Shape[] {
   ]
 }
 
+/** The middle of a piece's line across, and how thick the line is, or that taken away. */
+const middleOf = (of: LinesOf): Term => ({ of: `${of.planks ?? of.table}.y`, row: "line" })
+const thickness = ({ planks, ...of }: LinesOf, sign: "" | "-" = ""): Term =>
+  planks === undefined ? `${sign}${of.thickness}` : { of: `${sign}${planks}.thickness`, row: "line" }
+
 /** The timbers that run along, piece by piece. */
 export function lines(of: LinesOf, only?: Where): readonly Shape[] {
-  const z: Extent = { from: of.level, size: of.depth }
-  if (of.pieces === undefined) {
-    return [
-      box("lines", {
-        table: of.table,
-        ...where(only),
-        x: { from: [], to: of.length },
-        y: { centre: "y", size: of.thickness },
-        z,
-      }),
-    ]
-  }
   return [
     box("lines", {
       table: of.pieces,
       ...where(only),
       x: { from: "from", to: "to" },
-      y: { centre: { of: `${of.table}.y`, row: "line" }, size: of.thickness },
-      z,
+      y: { centre: middleOf(of), size: thickness(of) },
+      z: { from: of.level, size: of.depth },
     }),
   ]
 }
 
 /** A stroke across each line where two of its pieces meet. */
-export function joints({ joints: table, ...of }: LinesOf): readonly Shape[] {
-  if (table === undefined) return []
-  const y = { of: `${of.table}.y`, row: "line" }
+export function joints(of: LinesOf): readonly Shape[] {
+  const y = middleOf(of)
   return [
     {
       kind: "line",
       layer: "joints",
-      table,
+      table: of.joints,
       through: [
-        { x: "position", y: [y, `-${of.thickness}`], z: of.level },
-        { x: "position", y: [y, of.thickness], z: [...terms(of.level), of.depth] },
+        { x: "position", y: [y, thickness(of, "-")], z: of.level },
+        { x: "position", y: [y, thickness(of)], z: [...terms(of.level), of.depth] },
       ],
     },
   ]
@@ -301,58 +293,68 @@ export function edgeEnds(build: Build, only?: Where): readonly Shape[] {
 
 export const edge = (build: Build): readonly Shape[] => [...edgeSides(build), ...edgeEnds(build)]
 
-/** A ramp or a flight of steps at an end, where one is wanted. */
-export function access(build: Build): readonly Shape[] {
-  if (build.access === "steps") return [...stepsAtEnds, ...stepsAtSides]
-  return [
-    {
-      kind: "line",
-      layer: "access",
-      table: "ramps",
-      where: { wanted: true },
-      through: [
-        { x: "head", y: { half: "platform_width" }, z: "top_level" },
-        { x: "foot", y: { half: "platform_width" }, z: ["top_level", "-rise"] },
-      ],
-    },
-    box("access", {
-      table: "flights",
-      x: { from: "head", size: "outward" },
-      y: WIDTH,
-      z: { from: ["top_level", "-riser_height", "-board_thickness"], size: "board_thickness" },
-      repeat: { times: "treads", x: "outward", z: "-riser_height" },
-    }),
-  ]
+/** The middle line of a ramp, where one is wanted. */
+const ramps: Shape = {
+  kind: "line",
+  layer: "access",
+  table: "ramps",
+  where: { wanted: true },
+  through: [
+    { x: "head", y: { half: "platform_width" }, z: "top_level" },
+    { x: "foot", y: { half: "platform_width" }, z: ["top_level", "-rise"] },
+  ],
 }
 
-/** Steps of which only the places are known are drawn as solid as far as the next riser. */
+/** Steps are drawn as solid as far as the next riser. */
 const STEP = {
   table: "step_places",
   z: { from: ["top_level", "-riser_height", "-riser_height"], size: "riser_height" },
 }
 
-const stepsAtEnds: readonly Shape[] = [
+const stepsAtEnds = (only: Where = {}): Shape =>
   box("access", {
     ...STEP,
-    where: { at_end: true },
+    where: { at_end: true, ...only },
     x: { from: "x", size: "outward_x" },
     y: WIDTH,
     repeat: { times: "treads", x: "outward_x", z: "-riser_height" },
-  }),
-]
+  })
 
-const stepsAtSides: readonly Shape[] = [
+const stepsAtSides = (only: Where = {}): Shape =>
   box("access", {
     ...STEP,
-    where: { at_end: false },
+    where: { at_end: false, ...only },
     x: LENGTH,
     y: { from: "y", size: "outward_y" },
     repeat: { times: "treads", y: "outward_y", z: "-riser_height" },
-  }),
-]
+  })
 
-/** What is seen of ramps and steps from a side: those that stand out beside the platform. */
-export function accessSeen(build: Build, long: boolean): readonly Shape[] {
-  if (long) return build.access === "steps" ? stepsAtEnds : access(build)
-  return build.access === "steps" ? stepsAtSides : []
+/** Ramps and steps at each side, where they are wanted. */
+export function access(build: Build): readonly Shape[] {
+  return [...(build.ramps ? [ramps] : []), stepsAtEnds(), stepsAtSides()]
+}
+
+/** What is seen of ramps and steps from one side: those that stand out beside the platform, and those in front of it. */
+export function accessSeen(build: Build, side: 1 | 2 | 3 | 4): readonly Shape[] {
+  const long = side === 1 || side === 3
+  // Each side begins at the corner of its number.
+  if (long) {
+    const near = stepsAtSides({ y: { of: "corners.y", row: side } })
+    return [...(build.ramps ? [ramps] : []), stepsAtEnds(), near]
+  }
+  const near = { of: "corners.x", row: side }
+  return [
+    stepsAtSides(),
+    ...(build.ramps
+      ? [
+          box("access", {
+            table: "ramps",
+            where: { wanted: true, head: near },
+            y: WIDTH,
+            z: { from: ["top_level", "-rise"], size: "rise" },
+          }),
+        ]
+      : []),
+    stepsAtEnds({ x: near }),
+  ]
 }

@@ -157,7 +157,7 @@ function elevation(build: Build, side: Side): Drawing {
     [
       ...(build.stands === "pad" ? padCut(build, long) : [groundBeside(side.side)]),
       ...supports(build, seenFrom(build, side)),
-      ...accessSeen(build, long),
+      ...accessSeen(build, side.side),
       ...(long
         ? [...lines(build.lines, { line: 1 }), ...(build.joists ? rims(build, side.side === 1 ? 1 : 2) : [])]
         : [...lines(build.lines), ...joists(build, { row: 1 })]),

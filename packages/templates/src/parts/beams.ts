@@ -1,7 +1,16 @@
-import type { Section } from "@pegbook/engine"
+import type { Section, TableEntry } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
+import { column } from "../columns.ts"
 import { sizesFrom } from "../figures/dressed-sizes.ts"
-import { COMMON_PRACTICE, GEOMETRY, OVERHANG_QUARTER, PS_20, TREATED_TIMBER, USER } from "../sources.ts"
+import {
+  ARITHMETIC,
+  COMMON_PRACTICE,
+  GEOMETRY,
+  OVERHANG_QUARTER,
+  PS_20,
+  TREATED_TIMBER,
+  USER,
+} from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import { carryingLines } from "./carrying-lines.ts"
 import { splicedLines } from "./spliced-lines.ts"
@@ -138,6 +147,42 @@ export const beamLayout: Section = {
   ],
 }
 
+/** Where each plank lies, by the number that its pieces and joints know it by. */
+const beamPlanks: TableEntry = {
+  kind: "table",
+  name: "beam_planks",
+  label: "Each plank of the beams",
+  why: "Where it lies in its beam, so that its pieces and joints can be drawn.",
+  sources: [GEOMETRY],
+  rows: { kind: "formula", formula: "beam_ply_count" },
+  columns: [
+    column(
+      "beam",
+      "Beam",
+      "count",
+      "ROUNDUP(ROW() / beam_plies; 0)",
+      "Planks are counted beam by beam.",
+      ARITHMETIC,
+    ),
+    column(
+      "thickness",
+      "Thickness of the plank",
+      "length",
+      "beam_thickness / beam_plies",
+      "Each plank's share of its beam.",
+      ARITHMETIC,
+    ),
+    column(
+      "y",
+      "Middle, across the width",
+      "length",
+      "INDEX(beams.y; beam) + (ROW() - (beam - 1) * beam_plies - (beam_plies + 1) / 2) * thickness",
+      "From the frame's first long edge to the middle of the plank.",
+      GEOMETRY,
+    ),
+  ],
+}
+
 /**
  * Where the planks of the beams meet. Every plank is a line of its own, so planks side by side have their joints apart.
  *
@@ -149,6 +194,7 @@ export const beamJoints: Section = adapt(
     title: "Beams and their joints",
     says: "What to cut each plank from, and over which supports planks meet.",
     entries: [
+      beamPlanks,
       ...splicedLines({
         noun: "beam",
         support: "pad",

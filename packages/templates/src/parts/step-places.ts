@@ -4,7 +4,7 @@ import { GEOMETRY } from "../sources.ts"
 import { treadDepth } from "./steps.ts"
 
 /** Where steps stand of which a workbook counts only the risers. Needs climbs, tread_depth. */
-const stepPlaces: TableEntry = {
+export const stepPlaces: TableEntry = {
   kind: "table",
   name: "step_places",
   label: "Where the steps stand",

@@ -186,6 +186,64 @@ describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s
     }
   })
 
+  test.runIf(book.has("step_places"))(
+    "steps at every side are seen from every side, in front of it and beside it",
+    () => {
+      const { book: all } = openBook(template)
+      for (const [name, typed] of [
+        ["steps_high_end", "yes"],
+        ["steps_low_end", "yes"],
+        ["access_high_end", "steps"],
+        ["access_low_end", "steps"],
+        ["steps_first_side", "yes"],
+        ["steps_other_side", "yes"],
+        ["top_height", "30 in"],
+      ] as const)
+        if (all.has(name)) expect(all.edit(name, typed).accepted, name).toBe(true)
+      const rowOf = (side: number) =>
+        [1, 2, 3, 4].find((row) => metres(all, "climbs.side", row) === side) ?? expect.fail(`no side ${side}`)
+      const treadsOf = (side: number) => metres(all, "step_places.treads", rowOf(side))
+      for (const side of [1, 2, 3, 4]) expect(treadsOf(side), `side ${side}`).toBeGreaterThan(0)
+      for (const side of [1, 2, 3, 4] as const) {
+        const { shapes } = resolveDrawing(find(drawings, `side-${side}`), all)
+        const seen = areas(shapes, "access").filter(({ of }) => of.name === "step_places")
+        // The one behind the platform is hidden by it.
+        const behind = ((side + 1) % 4) + 1
+        for (const other of [1, 2, 3, 4]) {
+          const treads = seen.filter(({ of }) => of.row === rowOf(other))
+          expect(treads.length, `side ${other} from side ${side}`).toBe(
+            other === behind ? 0 : treadsOf(other),
+          )
+        }
+      }
+    },
+  )
+
+  test.runIf(book.has("beam_joints"))(
+    "where planks of a beam meet, the plan has a stroke across that plank alone",
+    () => {
+      const { book: short } = openBook(template)
+      expect(short.edit("beam_stock", "8 ft").accepted).toBe(true)
+      const drawn = resolveDrawing(find(drawings, "plan"), short).shapes
+      const strokes = drawn.filter((shape) => shape.kind === "line" && shape.layer === "joints")
+      expect(strokes.length).toBe(short.table("beam_joints").rowCount)
+      expect(strokes.length).toBeGreaterThan(0)
+      for (const stroke of strokes) {
+        const { row = 0 } = stroke.of
+        expect(spanOf(stroke, "u")[0]).toBeCloseTo(metres(short, "beam_joints.position", row), 9)
+        const [near, far] = spanOf(stroke, "v")
+        // Planks of a beam lie one against the other, and the beam's middle is theirs.
+        const plank = metres(short, "beam_joints.line", row)
+        const plies = metres(short, "beam_plies")
+        const [beam, place] = [Math.floor((plank - 1) / plies), (plank - 1) % plies]
+        const first = metres(short, "beams.y", beam + 1) - metres(short, "beam_thickness") / 2
+        const thick = metres(short, "beam_thickness") / plies
+        expect((near + far) / 2).toBeCloseTo(first + (place + 0.5) * thick, 9)
+      }
+      expect(resolveDrawing(find(drawings, "detail-joint"), short).bounds).toBeDefined()
+    },
+  )
+
   test.runIf(book.has("net_height"))("the net hangs from its height down to the surface", () => {
     const [net] = areas(shapesOf("side-1"), "net")
     if (net === undefined) throw new Error("no net")

@@ -1,5 +1,6 @@
 import { type Clock, windowClock } from "../storage/keeper.ts"
 import { type OtherTabs, otherTabs, type Word } from "../storage/other-tabs.ts"
+import { smaller } from "../storage/smaller.ts"
 
 /** What a session needs from around it, besides the stores. */
 export interface Around {
@@ -9,6 +10,8 @@ export interface Around {
   readonly languages: readonly string[]
   /** An id that no workbook has. */
   readonly newId: () => string
+  /** A picture painted anew, not larger than is kept; rejects what is no picture. */
+  readonly smaller: (picture: Blob) => Promise<Blob>
   /** Loads the page anew, with everything that was kept. */
   readonly reload: () => void
   readonly tabs: (onWord: (word: Word) => void) => OtherTabs
@@ -24,6 +27,7 @@ export function aroundPage(): Around {
       [...crypto.getRandomValues(new Uint8Array(10))]
         .map((byte) => byte.toString(16).padStart(2, "0"))
         .join(""),
+    smaller,
     reload: () => location.reload(),
     tabs: otherTabs,
   }

@@ -10,10 +10,12 @@ import { demo, TEMPLATES, template } from "@pegbook/templates"
 import { type Accessor, batch, createSignal } from "solid-js"
 import { createKeeper, type Keeper, type KeptState } from "../storage/keeper.ts"
 import { freshTitle, type Shelved } from "../storage/kept-workbook.ts"
+import { packPhotos, unpackPhotos } from "../storage/photo-file.ts"
+import { newPhotoId, type Photos } from "../storage/photos.ts"
 import { type Preferences, proposedUnits, readPreferences } from "../storage/preferences.ts"
 import { createShelf } from "../storage/shelf.ts"
 import { KEYS, refusalOf, type Stores } from "../storage/store.ts"
-import { type ChosenFile, readWorkbookFile, workbookFile } from "../storage/workbook-file.ts"
+import { type ChosenFile, LARGEST_FILE, readWorkbookFile, workbookFile } from "../storage/workbook-file.ts"
 import { fileWords } from "../text/file-words.ts"
 import { refusalWords } from "../text/refusal-words.ts"
 import { spoken } from "../text/spoken.ts"
@@ -48,8 +50,10 @@ export interface Session {
   /** Puts the scenario back to the template's values; the notice can undo it. */
   startAgain(): void
 
-  /** The open workbook as a file. */
-  file(): { readonly name: string; readonly text: string } | undefined
+  /** Those kept with the steps of all workbooks. */
+  readonly photos: Photos
+  /** The open workbook as a file, with its photos; a notice says so where not all of them are in it. */
+  file(): Promise<{ readonly name: string; readonly text: string } | undefined>
   /** Opens what is in a file as a workbook of its own; `false`, and a notice why, where it cannot be read. */
   openFile(file: ChosenFile): Promise<boolean>
 
@@ -311,6 +315,24 @@ export async function openSession(
     await keepers.get(current())?.flush()
   }
 
+  /** Keeps a file's photos with this workbook; a notice says how many it could not, and why. */
+  async function takePhotos(workbook: string, held: unknown): Promise<void> {
+    const { photos, refused } = unpackPhotos(held)
+    let notRead = refused
+    try {
+      for (const { stage, added, picture } of photos) {
+        // Painted anew, so that what is kept is a picture and nothing else.
+        const painted = await around.smaller(picture).catch(() => undefined)
+        if (painted === undefined) notRead += 1
+        else await stores.photos.put({ id: newPhotoId(), workbook, stage, added, picture: painted })
+      }
+    } catch (thrown) {
+      setNotice({ text: spoken.files.photosNotKept(refusalWords(refusalOf(thrown))), stays: true })
+      return
+    }
+    if (notRead > 0) setNotice({ text: spoken.files.photosNotRead(notRead), stays: true })
+  }
+
   function prefer(change: Partial<Preferences>): void {
     setPreferences((was) => ({ ...was, ...change }))
     preferencesKeeper.changed()
@@ -375,6 +397,8 @@ export async function openSession(
         if (kept === undefined) return
         const title = titleOf(kept)
         const putBack = await shelf.remove(id)
+        // The workbook is gone by now, whatever becomes of its photos.
+        const photos = await stores.photos.removeAll(id).catch(() => [])
         letGo(id)
         if (wasOpen) await openFirst(undefined)
         showShelf()
@@ -384,6 +408,7 @@ export async function openSession(
           undo: () =>
             void inTurn(async () => {
               await putBack().finally(showShelf)
+              for (const photo of photos) await stores.photos.put(photo)
               if (wasOpen) {
                 await putAway()
                 const back = shelf.find(id)
@@ -407,9 +432,24 @@ export async function openSession(
       reopen(id, definition, withoutTyped(before))
       session.say(spoken.startedAgain(open.scenario().title), () => reopen(id, definition, before))
     },
-    file() {
+    photos: stores.photos,
+    async file() {
       const open = sheet()
-      return open === undefined ? undefined : workbookFile(session.title(), open.document())
+      if (open === undefined) return undefined
+      const [title, document] = [session.title(), open.document()]
+      const bare = workbookFile(title, document)
+      let photos: Awaited<ReturnType<typeof packPhotos>>
+      try {
+        const room = LARGEST_FILE - new Blob([bare.text]).size
+        photos = await packPhotos(await stores.photos.all(current()), room)
+      } catch (thrown) {
+        setNotice({ text: spoken.files.withoutPhotos(refusalWords(refusalOf(thrown))), stays: true })
+        return bare
+      }
+      if (photos.leftOut > 0) {
+        setNotice({ text: spoken.files.photosLeftOut(photos.leftOut, LARGEST_FILE), stays: true })
+      }
+      return workbookFile(title, document, photos.packed)
     },
     async openFile(file) {
       let opened = false
@@ -425,6 +465,7 @@ export async function openSession(
         const id = storeCopy(read.title ?? template(document.template)?.title ?? file.name, document)
         await openKept(id, document)
         opened = true
+        await takePhotos(id, read.photos)
         if (notice()?.stays === undefined) session.say(spoken.files.opened(session.title()))
       })
       return opened

@@ -5,8 +5,8 @@ import { spoken } from "../text/spoken.ts"
 export function SaveFileButton(props: { readonly class: string }) {
   const session = useSession()
 
-  function save(): void {
-    const file = session.file()
+  async function save(): Promise<void> {
+    const file = await session.file()
     if (file === undefined) return
     const address = URL.createObjectURL(new Blob([file.text], { type: "application/json" }))
     const link = document.createElement("a")
@@ -18,7 +18,7 @@ export function SaveFileButton(props: { readonly class: string }) {
   }
 
   return (
-    <button type="button" class={props.class} onClick={save}>
+    <button type="button" class={props.class} onClick={() => void save()}>
       {spoken.files.save}
     </button>
   )

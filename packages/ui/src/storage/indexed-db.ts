@@ -1,5 +1,6 @@
 import { type IDBPDatabase, openDB } from "idb"
 import { workbooksOfFirstVersion } from "./first-version.ts"
+import { indexedDbPhotos } from "./photos.ts"
 import type { ListedStore, RecordStore, Stores } from "./store.ts"
 
 const DATABASE = "pegbook"
@@ -93,6 +94,7 @@ export function indexedDbStores(): Stores {
   return {
     records,
     workbooks,
+    photos: indexedDbPhotos(),
     onCleared: (listener) => {
       cleared = listener
     },

@@ -14,13 +14,25 @@ export interface Photo {
 export interface Photos {
   /** Oldest first. */
   of(workbook: string, stage: string): Promise<readonly Photo[]>
+  /** All of a workbook, oldest first. */
+  all(workbook: string): Promise<readonly Photo[]>
   put(photo: Photo): Promise<void>
   remove(id: string): Promise<void>
+  /** Takes away all photos of a workbook, and returns them. */
+  removeAll(workbook: string): Promise<readonly Photo[]>
 }
+
+const byAge = (photos: readonly Photo[]) => photos.toSorted((a, b) => (a.added < b.added ? -1 : 1))
+
+/** For an id that no other photo has. */
+export const newPhotoId = (): string => crypto.getRandomValues(new Uint32Array(3)).join("-")
 
 const DATABASE = "pegbook-photos"
 const PHOTOS = "photos"
 const PLACE = "place"
+
+/** A list is sorted after every text: `[]` stands behind the last stage. */
+const everyStage = (workbook: string) => IDBKeyRange.bound([workbook], [workbook, []])
 
 /** Opens the database when first asked. Whatever the browser refuses, rejects. */
 export function indexedDbPhotos(): Photos {
@@ -48,14 +60,22 @@ export function indexedDbPhotos(): Photos {
   }
   return {
     async of(workbook, stage) {
-      const found: Photo[] = await (await connect()).getAllFromIndex(PHOTOS, PLACE, [workbook, stage])
-      return found.toSorted((a, b) => (a.added < b.added ? -1 : 1))
+      return byAge(await (await connect()).getAllFromIndex(PHOTOS, PLACE, [workbook, stage]))
+    },
+    async all(workbook) {
+      return byAge(await (await connect()).getAllFromIndex(PHOTOS, PLACE, everyStage(workbook)))
     },
     async put(photo) {
       await (await connect()).put(PHOTOS, photo)
     },
     async remove(id) {
       await (await connect()).delete(PHOTOS, id)
+    },
+    async removeAll(workbook) {
+      const transaction = (await connect()).transaction(PHOTOS, "readwrite")
+      const found: Photo[] = await transaction.store.index(PLACE).getAll(everyStage(workbook))
+      await Promise.all([...found.map(({ id }) => transaction.store.delete(id)), transaction.done])
+      return found
     },
   }
 }

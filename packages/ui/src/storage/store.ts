@@ -1,3 +1,5 @@
+import type { Photos } from "./photos.ts"
+
 /** Where records are kept. Everything may be refused by the browser: the promises then reject. */
 export interface RecordStore {
   get(key: string): Promise<unknown>
@@ -13,6 +15,7 @@ export interface ListedStore {
 }
 
 export interface Stores {
+  readonly photos: Photos
   /** What belongs to no workbook, by the names in `KEYS`. */
   readonly records: RecordStore
   readonly workbooks: ListedStore

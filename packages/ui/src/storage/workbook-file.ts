@@ -1,7 +1,8 @@
 import { type BookDocument, type Problem, readDocument } from "@pegbook/engine"
 import type { Knows } from "./kept-workbook.ts"
+import type { FilePhoto } from "./photo-file.ts"
 
-/** In bytes. The largest workbook that can be typed stays well below it. */
+/** In bytes. The largest workbook that can be typed stays well below it; its photos have what is left. */
 export const LARGEST_FILE = 20_000_000
 
 /** What is needed of a file that a person chose; the web's own `File` is one. */
@@ -17,10 +18,11 @@ export type FileRefusal =
   | { readonly why: "not_json" }
   | { readonly why: "problem"; readonly problem: Problem }
 
-/** A workbook as a file: its document, with its title beside it. The name has only what every system allows. */
+/** A workbook as a file: its document, with its title and photos beside it. The name has only what every system allows. */
 export function workbookFile(
   title: string,
   document: BookDocument,
+  photos: readonly FilePhoto[] = [],
 ): { readonly name: string; readonly text: string } {
   const name = title
     .normalize("NFKC")
@@ -29,15 +31,22 @@ export function workbookFile(
     .replace(/^-+|-+$/g, "")
   return {
     name: `${name === "" ? "workbook" : name}.json`,
-    text: `${JSON.stringify({ ...document, title }, null, 2)}\n`,
+    text: `${JSON.stringify({ ...document, title, ...(photos.length === 0 ? {} : { photos }) }, null, 2)}\n`,
   }
+}
+
+/** What a file holds: its photos as they stand there, whatever that is. */
+export interface ReadFile {
+  readonly title?: string
+  readonly document: BookDocument
+  readonly photos: unknown
 }
 
 /** Reads a chosen file, whatever it is; never rejects. */
 export async function readWorkbookFile(
   file: ChosenFile,
   knows: Knows,
-): Promise<{ readonly title?: string; readonly document: BookDocument } | { readonly refusal: FileRefusal }> {
+): Promise<ReadFile | { readonly refusal: FileRefusal }> {
   if (file.size > LARGEST_FILE) return { refusal: { why: "too_large", bytes: file.size } }
   const text = await file.text().catch(() => undefined)
   if (text === undefined) return { refusal: { why: "unreachable" } }
@@ -57,8 +66,8 @@ export async function readWorkbookFile(
       },
     }
   }
-  const { title, ...document } = read
+  const { title, photos, ...document } = read
   return typeof title === "string" && title.trim() !== "" && title.length <= 200
-    ? { title: title.trim(), document }
-    : { document }
+    ? { title: title.trim(), document, photos }
+    : { document, photos }
 }

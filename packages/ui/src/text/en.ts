@@ -680,6 +680,13 @@ export const en = {
       `“${name}” was not opened. ${reason} The open workbook is as it was.`,
     tooLarge: (bytes: number, most: number) =>
       `It is ${Math.ceil(bytes / 1e6)} MB large, and a workbook is never more than ${most / 1e6} MB. Choose a file that was saved here.`,
+    photosLeftOut: (count: number, most: number) =>
+      `${many(count, "photo is", "photos are")} not in the file: with all of them it would be larger than ${most / 1e6} MB. The newest were left out.`,
+    withoutPhotos: (reason: string) => `The file was saved without its photos. ${reason}`,
+    photosNotKept: (reason: string) =>
+      `The workbook is open, but not all photos of the file were kept. ${reason}`,
+    photosNotRead: (count: number) =>
+      `The workbook is open, but ${many(count, "photo", "photos")} in the file could not be read as a picture of a bearable size, and ${count === 1 ? "was" : "were"} left out.`,
     unreachable:
       "The browser could not read it: it may have been moved or deleted, or may not be yours to read.",
     notJson:
@@ -743,7 +750,7 @@ export const en = {
     safeStopMark: "safe stop",
     photos: "Your photos",
     photosSay:
-      "Kept in this browser only, made smaller, without the place that the camera wrote in. They are not in a saved file.",
+      "Kept in this browser only, made smaller, without the place that the camera wrote in. They go along in a saved file, and are deleted with the workbook.",
     addPhotos: "Add photos",
     addPhotosSays: (title: string) => `Add photos to: ${title}`,
     photo: (title: string, number: number, taken: string) => `Photo ${number} of: ${title}, added ${taken}`,

@@ -694,6 +694,13 @@ const words: InterfaceWords = {
       `« ${name} » n'a pas été ouvert. ${reason} Le classeur ouvert est resté tel quel.`,
     tooLarge: (bytes, most) =>
       `Il fait ${number(Math.ceil(bytes / 1e6))} Mo, et un classeur ne dépasse jamais ${number(most / 1e6)} Mo. Choisissez un fichier enregistré ici.`,
+    photosLeftOut: (count, most) =>
+      `${many(count, "photo n'est", "photos ne sont")} pas dans le fichier : avec toutes, il dépasserait ${number(most / 1e6)} Mo. Les plus récentes ont été laissées de côté.`,
+    withoutPhotos: (reason) => `Le fichier a été enregistré sans ses photos. ${reason}`,
+    photosNotKept: (reason) =>
+      `Le classeur est ouvert, mais les photos du fichier n'ont pas toutes été conservées. ${reason}`,
+    photosNotRead: (count) =>
+      `Le classeur est ouvert, mais ${many(count, "photo", "photos")} du fichier ${count === 1 ? "n'a pas pu être lue" : "n'ont pas pu être lues"} comme image d'une taille raisonnable et ${count === 1 ? "a été laissée" : "ont été laissées"} de côté.`,
     unreachable:
       "Le navigateur n'a pas pu le lire : il a peut-être été déplacé ou supprimé, ou vous n'avez pas le droit de le lire.",
     notJson:
@@ -757,7 +764,7 @@ const words: InterfaceWords = {
     safeStopMark: "arrêt possible",
     photos: "Vos photos",
     photosSay:
-      "Conservées dans ce navigateur seulement, réduites, sans le lieu que l'appareil photo y a inscrit. Elles ne sont pas dans un fichier enregistré.",
+      "Conservées dans ce navigateur seulement, réduites, sans le lieu que l'appareil photo y a inscrit. Elles accompagnent un fichier enregistré, et sont supprimées avec le classeur.",
     addPhotos: "Ajouter des photos",
     addPhotosSays: (title) => `Ajouter des photos à : ${title}`,
     photo: (title, place, taken) => `Photo ${place} de : ${title}, ajoutée le ${taken}`,

@@ -4,7 +4,7 @@ import { expect, test } from "vitest"
 import { openSession } from "../../src/bridge/session.ts"
 import type { Word } from "../../src/storage/other-tabs.ts"
 import { en } from "../../src/text/en.ts"
-import { handClock, memoryStore, named } from "../storage/fakes.ts"
+import { handClock, memoryPhotos, memoryStore, named } from "../storage/fakes.ts"
 
 /** What one browser keeps, and the sessions opened on it one after the other. */
 function browser(workbooks = new Map<string, unknown>()) {
@@ -12,6 +12,7 @@ function browser(workbooks = new Map<string, unknown>()) {
   const stores = {
     records: memoryStore(),
     workbooks: memoryStore(workbooks),
+    photos: memoryPhotos(),
     onCleared: (listener: () => void) => {
       cleared = listener
     },
@@ -27,6 +28,7 @@ function browser(workbooks = new Map<string, unknown>()) {
       now: () => new Date(Date.UTC(2024, 4, 6, 7, minute++)),
       clock: time.clock,
       languages: ["de-AT"],
+      smaller: async (picture) => picture,
       reload: () => reloads.push(session.preferences().language),
       newId: () => `id-${++ids}`,
       tabs: (onWord) => {
@@ -316,7 +318,7 @@ test("a workbook saved to a file opens as one of its own, under its title", asyn
   const { session, length } = await open()
   length("18 ft")
   await session.rename(session.current(), "Behind the house / north")
-  const file = session.file() ?? expect.fail("no file")
+  const file = (await session.file()) ?? expect.fail("no file")
   expect(file.name).toBe("Behind-the-house-north.json")
 
   length("12 ft")
@@ -324,7 +326,7 @@ test("a workbook saved to a file opens as one of its own, under its title", asyn
   expect(length()).toBe("18 ft")
   expect(session.title()).toBe("Behind the house / north 2")
   expect(stores.workbooks.records.size).toBe(2)
-  expect(JSON.parse(session.file()?.text ?? "")).toEqual({
+  expect(JSON.parse((await session.file())?.text ?? "")).toEqual({
     ...JSON.parse(file.text),
     title: "Behind the house / north 2",
   })
@@ -365,4 +367,34 @@ test("another language is kept, everything is saved, and only then is the page l
   const second = await open()
   expect(second.session.preferences().language).toBe("fr")
   expect(second.length()).toBe("19 ft")
+})
+
+test("photos go with a workbook: into its file, out of it again, and away with it until that is undone", async () => {
+  const here = browser()
+  const { session, length } = await here.open()
+  length("18 ft")
+  const frame = [0xff, 0xd8, 0xff, 0xc0, 0, 11, 8, 0, 9, 0, 16, 1, 1, 0x11, 0]
+  const picture = new Blob([Uint8Array.from(frame)], { type: "image/jpeg" })
+  const added = "2024-05-06T07:00:00.000Z"
+  await here.stores.photos.put({ id: "a", workbook: session.current(), stage: "mark-out", added, picture })
+  const { text } = (await session.file()) ?? expect.fail("no file")
+  const original = session.current()
+
+  await session.openFile({ name: "x.json", size: text.length, text: async () => text })
+  const copy = session.current()
+  expect(copy).not.toBe(original)
+  const [taken] = await session.photos.of(copy, "mark-out")
+  expect(taken?.added).toBe(added)
+  expect(session.sheet()?.document()).not.toHaveProperty("photos")
+
+  await session.remove(copy)
+  expect(await session.photos.all(copy)).toEqual([])
+  expect((await session.photos.all(original)).length).toBe(1)
+  session.notice()?.undo?.()
+  await session.open("none")
+  expect((await session.photos.all(copy)).length).toBe(1)
+
+  const harmed = JSON.stringify({ ...JSON.parse(text), photos: [{ stage: "mark-out", picture: "x" }] })
+  expect(await session.openFile({ name: "y.json", size: harmed.length, text: async () => harmed })).toBe(true)
+  expect(session.notice()?.text).toBe(en.files.photosNotRead(1))
 })

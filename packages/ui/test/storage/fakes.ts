@@ -1,4 +1,5 @@
 import type { Clock } from "../../src/storage/keeper.ts"
+import type { Photo, Photos } from "../../src/storage/photos.ts"
 import type { ListedStore, RecordStore } from "../../src/storage/store.ts"
 
 /** Records in memory; a revision is written once. `refuse` makes every change fail with this error until it is set back. */
@@ -25,6 +26,23 @@ export function memoryStore(records = new Map<string, unknown>()) {
     },
   } satisfies ListedStore & RecordStore & Record<string, unknown>
   return store
+}
+
+/** Photos in memory, in the order they were put. */
+export function memoryPhotos(): Photos {
+  const kept = new Map<string, Photo>()
+  const of = (workbook: string) => [...kept.values()].filter((one) => one.workbook === workbook)
+  return {
+    of: async (workbook, stage) => of(workbook).filter((one) => one.stage === stage),
+    all: async (workbook) => of(workbook),
+    put: async (photo) => void kept.set(photo.id, photo),
+    remove: async (id) => void kept.delete(id),
+    async removeAll(workbook) {
+      const gone = of(workbook)
+      for (const { id } of gone) kept.delete(id)
+      return gone
+    },
+  }
 }
 
 /** Time that passes only when told. */

@@ -44,4 +44,12 @@ export const beamJoints: Texts = {
   "A joint is only as good as what is under it.": "Un joint ne vaut que ce qui est dessous.",
   "Use pads at least {joint_block_length_least} long, with their length along the beam.":
     "Prenez des dalles d'appui d'au moins {joint_block_length_least} de long, leur longueur le long de la poutre.",
+  "Each plank of the beams": "Chaque madrier des poutres",
+  "Where it lies in its beam, so that its pieces and joints can be drawn.":
+    "Où il se trouve dans sa poutre, pour que ses morceaux et ses joints puissent être dessinés.",
+  "Thickness of the plank": "Épaisseur du madrier",
+  "Each plank's share of its beam.": "La part de chaque madrier dans sa poutre.",
+  "Middle, across the width": "Milieu, en travers de la largeur",
+  "From the frame's first long edge to the middle of the plank.":
+    "Du premier long bord du cadre au milieu du madrier.",
 }

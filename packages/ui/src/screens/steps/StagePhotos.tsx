@@ -1,13 +1,11 @@
 import { createEffect, createSignal, For, onCleanup, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
-import { indexedDbPhotos, type Photo } from "../../storage/photos.ts"
+import { newPhotoId, type Photo } from "../../storage/photos.ts"
+import { smaller } from "../../storage/smaller.ts"
 import { refusalOf } from "../../storage/store.ts"
 import { printMoment } from "../../text/dates.ts"
 import { refusalWords } from "../../text/refusal-words.ts"
 import { spoken } from "../../text/spoken.ts"
-import { smaller } from "./smaller.ts"
-
-const photos = indexedDbPhotos()
 
 interface Shown {
   readonly photo: Photo
@@ -17,6 +15,7 @@ interface Shown {
 /** The photos kept with a step. */
 export function StagePhotos(props: { readonly stage: string; readonly title: string }) {
   const session = useSession()
+  const { photos } = session
   const sheet = useSheet()
   const [shown, setShown] = createSignal<readonly Shown[]>([])
   const [problem, setProblem] = createSignal("")
@@ -54,7 +53,7 @@ export function StagePhotos(props: { readonly stage: string; readonly title: str
         continue
       }
       await photos.put({
-        id: crypto.getRandomValues(new Uint32Array(3)).join("-"),
+        id: newPhotoId(),
         workbook: session.current(),
         stage: props.stage,
         added: new Date().toISOString(),
