@@ -19,4 +19,5 @@ const { main } = await import("../packages/templates/src/command/main.ts")
 process.stdout.on("error", (error) => {
   if (error.code !== "EPIPE") throw error
 })
-process.exitCode = await main(process.argv.slice(2))
+const printer = async (...given) => (await import("../packages/ui/build/book-file.mjs")).bookFile(...given)
+process.exitCode = await main(process.argv.slice(2), printer)

@@ -9,14 +9,12 @@ import { demo } from "@pegbook/templates"
 import { type Given, straightLine, type Worked } from "./straight-line.ts"
 
 const INCH = 0.0254
-const POUND_FORCE = 4.4482216152605
 const LENGTHS = ["18 ft", "20 ft", "19 ft 4 in", "16 ft"]
 
 /** The straight line's givens, read from the book so that both work on the same. In inches and psi. */
 function given(book: Book): Given {
   const si = (name: string): number => Number(book.entry(name).reading?.value)
   const inches = (name: string): number => si(name) / INCH
-  const psi = (name: string): number => (si(name) * INCH * INCH) / POUND_FORCE
   return {
     length: inches("platform_length"),
     width: inches("platform_width"),
@@ -28,12 +26,10 @@ function given(book: Book): Given {
     supportSpacingMost: inches("support_spacing_max"),
     supportEndOffset: inches("support_end_offset"),
     blockHeight: inches("block_height"),
-    blockFace: si("block_face") / INCH ** 2,
     bedLength: inches("stone_bed_length"),
     bedWidth: inches("stone_bed_width"),
     bedThickness: inches("stone_bed_thickness"),
     digLeast: inches("dig_min"),
-    load: psi("live_load") + psi("dead_load"),
     joistThickness: inches("joist_thickness"),
     joistSpacing: inches("joist_spacing"),
   }
@@ -49,7 +45,6 @@ const UNITS: Readonly<Record<keyof Worked, number>> = {
   greatest_dig: INCH,
   dug_volume: INCH ** 3,
   stone_in_place: INCH ** 3,
-  soil_pressure_max: POUND_FORCE / INCH ** 2,
   joist_count: 1,
   crossing_count: 1,
 }

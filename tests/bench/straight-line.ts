@@ -10,17 +10,15 @@ export interface Given {
   readonly supportSpacingMost: number
   readonly supportEndOffset: number
   readonly blockHeight: number
-  readonly blockFace: number
   readonly bedLength: number
   readonly bedWidth: number
   readonly bedThickness: number
   readonly digLeast: number
-  readonly load: number
   readonly joistThickness: number
   readonly joistSpacing: number
 }
 
-/** The main numbers, by the workbook's names. Lengths in inches, volumes in cubic inches, pressure in psi. */
+/** The main numbers that are plain arithmetic, by the workbook's names. Lengths in inches, volumes in cubic inches. */
 export interface Worked {
   platform_area: number
   platform_diagonal: number
@@ -30,7 +28,6 @@ export interface Worked {
   greatest_dig: number
   dug_volume: number
   stone_in_place: number
-  soil_pressure_max: number
   joist_count: number
   crossing_count: number
 }
@@ -51,15 +48,10 @@ export function straightLine(given: Given): Worked {
   let greatestDig = 0
   let dug = 0
   let stone = 0
-  let pressure = 0
   for (let skid = 0; skid < skids; skid++) {
     const y = given.skidThickness / 2 + skid * skidSpacing
-    const from = skid === 0 ? 0 : y - skidSpacing / 2
-    const to = skid === skids - 1 ? width : y + skidSpacing / 2
     for (let support = 0; support < perSkid; support++) {
       const x = given.supportEndOffset + support * spacing
-      const start = support === 0 ? 0 : x - spacing / 2
-      const end = support === perSkid - 1 ? length : x + spacing / 2
       const ground = (-x / length) * given.fallLength - (y / width) * given.fallWidth
       const courses = Math.max(1, Math.ceil((given.clearance - ground) / given.blockHeight - TOLERANCE))
       const top = given.clearance - courses * given.blockHeight
@@ -68,7 +60,6 @@ export function straightLine(given: Given): Worked {
       greatestDig = Math.max(greatestDig, ground - bottom)
       dug += (ground - bottom) * given.bedLength * given.bedWidth
       stone += (top - bottom) * given.bedLength * given.bedWidth
-      pressure = Math.max(pressure, (given.load * (to - from) * (end - start)) / given.blockFace)
     }
   }
   const joists = Math.ceil((length - given.joistThickness) / given.joistSpacing) + 1
@@ -81,7 +72,6 @@ export function straightLine(given: Given): Worked {
     greatest_dig: greatestDig,
     dug_volume: dug,
     stone_in_place: stone,
-    soil_pressure_max: pressure,
     joist_count: joists,
     crossing_count: skids * joists,
   }

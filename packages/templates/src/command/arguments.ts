@@ -2,8 +2,21 @@ import { parseArgs } from "node:util"
 import type { UnitSystem } from "@pegbook/engine"
 import { BadInput, oneLine, quoted } from "./bad-input.ts"
 
+/** The sheets that a book is laid out for. */
+export type Paper = "a4" | "letter"
+
 /** What a command may be given besides its positionals. */
-export type OptionName = "set" | "table" | "units" | "json" | "seconds" | "entries" | "headings" | "to"
+export type OptionName =
+  | "set"
+  | "table"
+  | "units"
+  | "json"
+  | "seconds"
+  | "entries"
+  | "headings"
+  | "to"
+  | "out"
+  | "paper"
 
 export interface Given {
   readonly positionals: readonly string[]
@@ -18,6 +31,8 @@ export interface Given {
   readonly entries: boolean
   readonly headings?: string
   readonly to?: string
+  readonly out?: string
+  readonly paper?: Paper
 }
 
 const OPTIONS = {
@@ -29,6 +44,8 @@ const OPTIONS = {
   entries: { type: "boolean" },
   headings: { type: "string" },
   to: { type: "string" },
+  out: { type: "string" },
+  paper: { type: "string" },
 } as const
 
 /** How each option is written, for messages and the help. */
@@ -41,6 +58,8 @@ export const OPTION_USAGE: Readonly<Record<OptionName, string>> = {
   entries: "[--entries]",
   headings: "[--headings table]",
   to: "[--to file.ods]",
+  out: "[--out file.html]",
+  paper: "[--paper a4|letter]",
 }
 
 /** That a search may take where nothing is said. */
@@ -60,6 +79,8 @@ export function readArguments(argv: readonly string[], allowed: readonly OptionN
     entries: values.entries ?? false,
     ...(values.headings === undefined ? {} : { headings: values.headings }),
     ...(values.to === undefined ? {} : { to: values.to }),
+    ...(values.out === undefined ? {} : { out: values.out }),
+    ...(values.paper === undefined ? {} : { paper: readPaper(values.paper) }),
   }
 }
 
@@ -97,6 +118,11 @@ function readSeconds(text: string): number {
   throw new BadInput(
     `--seconds: ${quoted(text)} is not accepted. Write a number from 0 (nothing is proven) to ${MOST_SECONDS}, such as --seconds 60.`,
   )
+}
+
+function readPaper(text: string): Paper {
+  if (text === "a4" || text === "letter") return text
+  throw new BadInput(`--paper: ${quoted(text)} is not accepted. Write --paper a4 or --paper letter.`)
 }
 
 function readUnits(text: string): UnitSystem {

@@ -1,4 +1,3 @@
-import { writeFileSync } from "node:fs"
 import {
   type Book,
   entriesCsv,
@@ -11,6 +10,7 @@ import {
 import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { open } from "./open.ts"
+import { writeFile } from "./write-file.ts"
 
 const WAYS = "--entries, --table <name>, --headings <table> or --to <file.ods>"
 
@@ -65,11 +65,6 @@ function writeTo(path: string, book: Book): string {
   if (!path.endsWith(".ods")) {
     throw new BadInput(`--to: ${quoted(path)} does not end with .ods. Write for example --to workbook.ods.`)
   }
-  try {
-    writeFileSync(path, writeOpenDocument(book))
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error)
-    throw new BadInput(`--to: ${quoted(path)} cannot be written (${reason}). Give a path that can.`)
-  }
+  writeFile("--to", path, writeOpenDocument(book))
   return `Wrote ${path}: ${book.definition.title}, with its formulas, one sheet for each of ${tablesOf(book).length} tables.`
 }

@@ -2,6 +2,7 @@ import { documentJsonSchema } from "@pegbook/engine"
 import { QUICK_TEMPLATES, TEMPLATES } from "../index.ts"
 import { type Given, OPTION_USAGE, type OptionName, readArguments } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
+import { type BookPrinter, buildBook, checkBookPath } from "./build-book.ts"
 import { calcJson } from "./calc-json.ts"
 import { calcText } from "./calc-text.ts"
 import { compare } from "./compare.ts"
@@ -22,7 +23,7 @@ interface Command {
   /** Options that `takes` already shows. */
   readonly chooses?: readonly OptionName[]
   readonly says: string
-  readonly run: (given: Given) => readonly string[] | Promise<readonly string[]>
+  readonly run: (given: Given, printer: BookPrinter) => readonly string[] | Promise<readonly string[]>
 }
 
 const COMMANDS: readonly Command[] = [
@@ -81,6 +82,18 @@ const COMMANDS: readonly Command[] = [
     run: exportBook,
   },
   {
+    name: "book",
+    takes: "<template-or-saved-file>",
+    least: 1,
+    most: 1,
+    options: ["set", "table", "units", "seconds", "out", "paper"],
+    says: "the build book as one HTML file: drawings to scale, set-out, cut list, buying list, steps, what it rests on",
+    run: (given, printer) => {
+      checkBookPath(given)
+      return whenProven(given, (opened) => buildBook(opened, given, printer))
+    },
+  },
+  {
     name: "schema",
     takes: "",
     least: 0,
@@ -104,7 +117,7 @@ const COMMANDS: readonly Command[] = [
 /** Opens a workbook, puts in what can be proven in the time given, and prints it. */
 function whenProven(
   given: Given,
-  print: (opened: Opened) => readonly string[],
+  print: (opened: Opened) => readonly string[] | Promise<readonly string[]>,
 ): readonly string[] | Promise<readonly string[]> {
   const opened = open(given.positionals[0] ?? "", given)
   if (given.seconds === 0 || opened.book.unproven().length === 0) return print(opened)
@@ -131,7 +144,10 @@ function help(): string[] {
   ]
 }
 
-function answer(argv: readonly string[]): readonly string[] | Promise<readonly string[]> {
+function answer(
+  argv: readonly string[],
+  printer: BookPrinter,
+): readonly string[] | Promise<readonly string[]> {
   const [first = "help", ...rest] = argv
   const asked = first === "--help" || first === "-h" ? "help" : first
   const command = COMMANDS.find(({ name }) => name === asked)
@@ -144,16 +160,17 @@ function answer(argv: readonly string[]): readonly string[] | Promise<readonly s
   if (count < command.least || count > command.most) {
     throw new BadInput(`${command.name} was given ${count} names. Write: ${usage(command)}`)
   }
-  return command.run(given)
+  return command.run(given, printer)
 }
 
 /**
  * Runs the headless command. Prints the answer on standard output and returns the exit status 0; for bad input, prints
  * one line on standard error and returns 2. Of a command that has to wait for a solver, the status is a promise.
+ * `printer` makes the page of `book`: screens are no business of this package.
  */
-export function main(argv: readonly string[]): number | Promise<number> {
+export function main(argv: readonly string[], printer: BookPrinter): number | Promise<number> {
   try {
-    const lines = answer(argv)
+    const lines = answer(argv, printer)
     return lines instanceof Promise ? lines.then(print, refuse) : print(lines)
   } catch (error) {
     return refuse(error)

@@ -22,6 +22,8 @@ import { readJson, readText } from "./read-file.ts"
 export interface Opened {
   readonly book: Book
   readonly problems: readonly Problem[]
+  /** As the file calls it; absent: it has its template's. */
+  readonly title?: string
   /** Why a solved table may not be the best, where its search was not ended: sentences. */
   readonly notProven?: readonly string[]
 }
@@ -41,7 +43,8 @@ export function open(source: string, given: Given): Opened {
   if (Object.keys(given.set).length > 0) {
     accept(book.editAll(given.set).problems, "--set", book)
   }
-  return { book, problems }
+  const title = document?.title
+  return { book, problems, ...(typeof title === "string" && title !== "" ? { title } : {}) }
 }
 
 function find(

@@ -31,7 +31,8 @@ export function pegbook(...args: string[]): Ran {
     vi.spyOn(process.stderr, "write").mockImplementation(keep("err")),
   ]
   try {
-    const status = main(PROVING.has(args[0] ?? "") ? [...args, "--seconds=0"] : args)
+    const given = PROVING.has(args[0] ?? "") ? [...args, "--seconds=0"] : args
+    const status = main(given, () => Promise.reject(new Error("screens are not here: run it with spawned()")))
     if (status instanceof Promise) throw new Error("this command waits for a solver: run it with spawned()")
     return { status, ...written }
   } finally {

@@ -1,10 +1,11 @@
 import type { JSX } from "solid-js"
+import { isServer } from "solid-js/web"
 import { useWalk } from "../bridge/context.ts"
 import { addressOf, tableAndColumn } from "../bridge/walk.ts"
 
 /**
  * A way to an entry. `from` is where the reader stands, and joins the trail. `row` is the row they are in, kept while
- * they stay in the same table.
+ * they stay in the same table. In a book that is made without a page, from where no way leads, only what it says.
  */
 export function EntryLink(props: {
   readonly name: string
@@ -13,6 +14,7 @@ export function EntryLink(props: {
   readonly class?: string
   readonly children: JSX.Element
 }) {
+  if (isServer) return <>{props.children}</>
   const walk = useWalk()
   const tableOf = (name: string) => tableAndColumn(name).table
   const row = () => (tableOf(props.from ?? props.name) === tableOf(props.name) ? props.row : undefined)

@@ -1,5 +1,6 @@
 import { nameOf, type Term, withTerms } from "@pegbook/templates"
 import { createSignal, For, Show } from "solid-js"
+import { isServer } from "solid-js/web"
 import "./explained.css"
 
 /** A text whose words of the trade are explained: on hover, and below the text at a press. */
@@ -11,6 +12,8 @@ export function Explained(props: { readonly text: string }) {
         {(piece) =>
           typeof piece === "string" ? (
             piece
+          ) : isServer ? (
+            <abbr title={piece.term.means}>{piece.shown}</abbr>
           ) : (
             <button
               type="button"

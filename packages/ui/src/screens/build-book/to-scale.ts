@@ -14,6 +14,9 @@ export const PAPERS = {
 } as const
 export type Paper = keyof typeof PAPERS
 
+/** Where nothing is chosen: that of the places where the units are usual. */
+export const usualPaper = (system: UnitSystem): Paper => (system === "us" ? "letter" : "a4")
+
 /** A drawing on paper, in CSS pixels, before it is turned. */
 export interface OnPaper extends Size {
   readonly ratio: number

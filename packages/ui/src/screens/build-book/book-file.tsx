@@ -1,0 +1,27 @@
+import type { Book as Workbook } from "@pegbook/engine"
+import { renderToString } from "solid-js/web"
+import { SheetContext } from "../../bridge/context.ts"
+import { mirror } from "../../bridge/sheet.ts"
+import { spoken } from "../../text/spoken.ts"
+import { Book } from "./Book.tsx"
+import { type Paper, usualPaper } from "./to-scale.ts"
+import "../../styles/index.css"
+
+/** The build book of the screen as a page's title and body, made without a browser. */
+export function bookPage(
+  book: Workbook,
+  title: string,
+  chosen: Paper | undefined,
+): { readonly title: string; readonly body: string } {
+  const paper = chosen ?? usualPaper(book.unitSystem)
+  return {
+    title: spoken.buildBook.title(title),
+    body: renderToString(() => (
+      <SheetContext.Provider value={mirror(book)}>
+        <main class="book" data-paper={paper}>
+          <Book title={title} paper={paper} />
+        </main>
+      </SheetContext.Provider>
+    )),
+  }
+}
