@@ -92,3 +92,23 @@ test("every drawing fits a narrow window, and moves with the keyboard alone", as
   await page.keyboard.press("0")
   expect(await place()).toBe(fitted)
 })
+
+test("moment, shear and sag stand under each member with its supports, and the greatest leads to its row", async () => {
+  const workbook = await openPegbook({ width: 360, height: 780, dark: true })
+  const page = await openDrawings(workbook)
+  const skids = page.locator('[data-curves="skids"]')
+  await skids.waitFor()
+  // Five stacks under each skid of 20 ft.
+  expect(await skids.locator("[data-support]").count()).toBe(5)
+  expect(await skids.locator("[data-curve]").count()).toBe(3)
+  expect(await workbook.overflow()).toBe(0)
+  const greatest = (await skids.locator('[data-greatest="moment"]').textContent()) ?? ""
+  const [, text = ""] = /^Moment: (.+ lb·ft) at /.exec(greatest) ?? []
+  await skids.getByRole("link", { name: "Moment", exact: true }).click()
+  await page.waitForURL((url) => url.hash === "#/worksheet/member_curves.moment")
+  await workbook.row("member_curves.moment").getByText(text, { exact: true }).first().waitFor()
+
+  await workbook.enter("platform_length", "16 ft")
+  await openDrawings(workbook)
+  expect(await skids.locator('[data-greatest="moment"]').textContent()).not.toBe(greatest)
+})

@@ -830,14 +830,25 @@ function actionTables(members: readonly FloorMember[]): readonly TableEntry[] {
     },
     table(
       "member_curves",
-      "Moment and sag along each member",
+      "Moment, shear and sag along each member",
       "Points for a picture: the hardest bent line of each kind, with everything loaded.",
       solveMemberCurves(members),
       [
         member,
         solved("position", "Along the line", "length", "From its first end."),
+        solved("at_support", "At a support", "yes_no", "Where the line is held up."),
+        solved("at_joint", "At a joint", "yes_no", "Where two pieces meet, and no bending passes."),
         solved("moment", "Moment", "moment", "Positive where the underside is pulled."),
+        solved("shear", "Shear", "force", "Positive where the left part pushes the right part up."),
         sag("sag", "Sag, at 1 GPa"),
+        column(
+          "deflection",
+          "Sag",
+          "length",
+          "sag * INDEX(members.sag_total; MATCH(member; members.member; 0)) / INDEX(member_actions.sag_total; MATCH(member; member_actions.member; 0))",
+          "With the member's own stiffness, which makes of the sag at 1 GPa the one that is checked. Blank where no table holds it.",
+          ARITHMETIC,
+        ),
       ],
     ),
   ]

@@ -121,7 +121,10 @@ export function solveMemberReactions(members: readonly MemberLines[]): (given: S
 
 const POINTS_A_STRETCH = 8
 
-/** Points along the hardest bent line of each member, everything loaded: member, position, moment, sag (for 1 GPa). */
+/**
+ * Points along the hardest bent line of each member, everything loaded: member, position, at_support, at_joint, moment, shear,
+ * sag (for 1 GPa). A place where the shear leaps has two rows, one for either side.
+ */
 export function solveMemberCurves(members: readonly MemberLines[]): (given: SolverGiven) => Solution {
   return (given) => ({
     rows: workMembers(members, given).flatMap(({ lines }) => {
@@ -153,20 +156,31 @@ function curveOf({ member, beam, load }: WorkedLine) {
   const answer = solveBeam(beam, [loadOf(beam.end, load)])
   if ("unmet" in answer) return []
   const stretches = answer.effects[0]?.stretches ?? []
-  const points = stretches.flatMap(({ from, to, moment, deflection }, stretch) =>
-    Array.from({ length: POINTS_A_STRETCH + (stretch === stretches.length - 1 ? 1 : 0) }, (_, step) => {
+  const isAmong = (places: readonly number[], position: number) =>
+    places.some((place) => Math.abs(place - position) <= NOISE * (beam.end - beam.start))
+  const points = stretches.flatMap(({ from, to, moment, shear, deflection }) =>
+    Array.from({ length: POINTS_A_STRETCH + 1 }, (_, step) => {
       const along = ((to - from) * step) / POINTS_A_STRETCH
       return {
         member,
         position: from + along,
+        at_support: isAmong(beam.supports, from + along),
+        at_joint: isAmong(beam.hinges, from + along),
+        shear: valueAt(shear, along),
         moment: valueAt(moment, along),
         sag: valueAt(deflection, along),
       }
     }),
   )
   const moment = withoutNoise(points.map((point) => point.moment))
+  const shear = withoutNoise(points.map((point) => point.shear))
   const sag = withoutNoise(points.map((point) => point.sag))
-  return points.map((point) => ({ ...point, moment: moment(point.moment), sag: sag(point.sag) }))
+  return points.map((point) => ({
+    ...point,
+    moment: moment(point.moment),
+    shear: shear(point.shear),
+    sag: sag(point.sag),
+  }))
 }
 
 function spansOf({ member, line, service, design }: WorkedLine) {

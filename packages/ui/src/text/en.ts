@@ -611,6 +611,12 @@ export const en = {
     rows: (count: number) => many(count, "row", "rows"),
   },
 
+  curves: {
+    of: (member: string) => `Along the ${member}`,
+    says: "Triangles are supports, rings are joints. The moment is drawn on the side that is pulled, the sag downwards, both many times enlarged. The greatest of each is marked, with its distance from the first end.",
+    greatest: (text: string, place: string) => `${text} at ${place}`,
+    tooSmall: "too small to show",
+  },
   drawings: {
     title: "Drawings",
     choose: "Drawing",

@@ -624,6 +624,12 @@ const words: InterfaceWords = {
     rows: (count) => many(count, "ligne", "lignes"),
   },
 
+  curves: {
+    of: (member) => `Le long des pièces : ${member}`,
+    says: "Les triangles sont des appuis, les anneaux des joints. Le moment est dessiné du côté tendu, la flèche vers le bas, tous deux très agrandis. Le plus grand de chacun est marqué, avec sa distance du premier bout.",
+    greatest: (text, place) => `${text} à ${place}`,
+    tooSmall: "trop petit pour s'écrire",
+  },
   drawings: {
     title: "Dessins",
     choose: "Dessin",

@@ -3,13 +3,23 @@ import type { Texts } from "../dictionary.ts"
 export const strength2: Texts = {
   "Below 0 the member would lift off unless it is tied down.":
     "Sous 0, la pièce se soulèverait si elle n'est pas retenue.",
-  "Moment and sag along each member": "Moment et flèche le long de chaque pièce",
+  "Moment, shear and sag along each member": "Moment, cisaillement et flèche le long de chaque pièce",
+  "At a support": "Sur un appui",
+  "Where the line is held up.": "Où la ligne est portée.",
+  "At a joint": "À un joint",
+  "Where two pieces meet, and no bending passes.":
+    "Où deux morceaux se rejoignent, sans que la flexion passe.",
+  "Positive where the left part pushes the right part up.":
+    "Positif où la partie gauche pousse la partie droite vers le haut.",
+  "With the member's own stiffness, which makes of the sag at 1 GPa the one that is checked. Blank where no table holds it.":
+    "Avec la rigidité de la pièce elle-même, qui fait de la flèche à 1 GPa celle qui est vérifiée. Vide si aucune table ne la contient.",
   "Points for a picture: the hardest bent line of each kind, with everything loaded.":
     "Des points pour une image : la ligne la plus fléchie de chaque sorte, avec tout chargé.",
   "From its first end.": "Depuis son premier bout.",
   Moment: "Moment",
   "Positive where the underside is pulled.": "Positif là où le dessous est tendu.",
   "Sag, at 1 GPa": "Flèche, à 1 GPa",
+  Sag: "Flèche",
   "Of all members, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.":
     "De toutes les pièces, la plus proche de sa limite, ou la plus au-delà ; avant elle, celle qu'aucun tableau n'a.",
   "Are the skids strong enough?": "Les patins sont-ils assez solides ?",

@@ -8,6 +8,7 @@ import { chooseDrawing, chooseShown, chosenDrawing, chosenShown } from "./chosen
 import { DrawnList } from "./DrawnList.tsx"
 import "./drawings.css"
 import { Layers } from "./Layers.tsx"
+import { MemberCurves } from "./MemberCurves.tsx"
 import { Picture } from "./Picture.tsx"
 import { PointedAt } from "./PointedAt.tsx"
 import { isLit, thingsOf } from "./things.ts"
@@ -30,6 +31,7 @@ export default function Drawings() {
           </>
         )}
       </Show>
+      <MemberCurves />
     </div>
   )
 }
