@@ -12,7 +12,7 @@ beforeAll(async () => {
 })
 
 /** Each missing text once, as a line that can be put into a file of `src/words/fr/` and be finished there. */
-test("every text of every template has its French", () => {
+test("every text of every template has its French", { timeout: 300_000 }, () => {
   const told = new Set<string>()
   const missing: string[] = []
   for (const definition of ALL) {
