@@ -98,8 +98,8 @@ test("moment, shear and sag stand under each member with its supports, and the g
   const page = await openDrawings(workbook)
   const skids = page.locator('[data-curves="skids"]')
   await skids.waitFor()
-  // Five stacks under each skid of 20 ft.
-  expect(await skids.locator("[data-support]").count()).toBe(5)
+  // Six stacks under each skid of 20 ft.
+  expect(await skids.locator("[data-support]").count()).toBe(6)
   expect(await skids.locator("[data-curve]").count()).toBe(3)
   expect(await workbook.overflow()).toBe(0)
   const greatest = (await skids.locator('[data-greatest="moment"]').textContent()) ?? ""
