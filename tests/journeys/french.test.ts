@@ -40,7 +40,7 @@ function knownEnglish(): readonly string[] {
 /** Written alike in French, or the title of what was published in English. */
 const ALIKE = new Set([
   ...["Points", "Joints", "Concrete", "Action", "Distance", "Direction", "Plan", "Position", "Point"],
-  ...["Sand", "Station", "Stations", "Surface", "Face", "Centre", "Joint", "Volume", "English"],
+  ...["Sand", "Station", "Stations", "Surface", "Face", "Centre", "Joint", "Volume", "English", "Moment"],
 ])
 
 /** What can be read on a page, aloud as well; formulas and names in them are the same in every language. */
