@@ -845,7 +845,7 @@ function actionTables(members: readonly FloorMember[]): readonly TableEntry[] {
           "deflection",
           "Sag",
           "length",
-          "sag * INDEX(members.sag_total; MATCH(member; members.member; 0)) / INDEX(member_actions.sag_total; MATCH(member; member_actions.member; 0))",
+          "sag * IF(INDEX(member_actions.sag_total; MATCH(member; member_actions.member; 0)) = 0; 1; INDEX(members.sag_total; MATCH(member; members.member; 0)) / INDEX(member_actions.sag_total; MATCH(member; member_actions.member; 0)))",
           "With the member's own stiffness, which makes of the sag at 1 GPa the one that is checked. Blank where no table holds it.",
           ARITHMETIC,
         ),
