@@ -73,6 +73,21 @@ export function through(places: readonly number[], values: readonly number[]): P
   return sum
 }
 
+/** The same polynomial counted from `by` on. */
+export function movedBy(polynomial: Polynomial, by: number): Polynomial {
+  if (by === 0) return polynomial
+  let moved: number[] = []
+  for (let power = polynomial.length - 1; power >= 0; power--) {
+    const times = [0, ...moved]
+    moved.forEach((coefficient, at) => {
+      times[at] = (times[at] ?? 0) + coefficient * by
+    })
+    times[0] = (times[0] ?? 0) + (polynomial[power] ?? 0)
+    moved = times
+  }
+  return moved
+}
+
 function slopeOf(polynomial: Polynomial): Polynomial {
   return polynomial.slice(1).map((coefficient, power) => coefficient * (power + 1))
 }

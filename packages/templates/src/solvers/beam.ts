@@ -50,14 +50,14 @@ export type BeamAnswer =
 /** Places nearer than this share of the whole length are one place. */
 const SAME_PLACE = 1e-9
 
-interface Node {
+export interface Node {
   readonly at: number
   readonly isSupport: boolean
   readonly isHinge: boolean
 }
 
 /** A piece between two neighbouring nodes, with the numbers of its four unknowns; a support has no `fall`. */
-interface Piece {
+export interface Piece {
   readonly from: number
   readonly length: number
   readonly fallLeft: number | undefined
@@ -82,14 +82,7 @@ export function solveBeam(beam: Beam, loads: readonly BeamLoad[]): BeamAnswer {
     stiffnessMatrix(pieces, size, unit),
     settled.map((load) => loadVector(pieces, size, unit, load)),
   )
-  if ("loose" in outcome) {
-    const at = places[outcome.loose] ?? beam.start
-    return {
-      at,
-      unmet:
-        "The beam is not held: a piece of it can swing or fall freely. Every piece between two hinges needs two supports, or one support and a neighbour that holds it. Move a joint onto a support, or add a support.",
-    }
-  }
+  if ("loose" in outcome) return notHeld(places[outcome.loose] ?? beam.start)
   const breaks = breaksOf(nodes, settled)
   const effects = outcome.solutions.map((solution, index) =>
     effectOf(beam, nodes, pieces, unit, solution, settled[index] ?? NO_LOAD, breaks),
@@ -97,9 +90,17 @@ export function solveBeam(beam: Beam, loads: readonly BeamLoad[]): BeamAnswer {
   return { supports: nodes.filter(({ isSupport }) => isSupport).map(({ at }) => at), effects }
 }
 
-const NO_LOAD: BeamLoad = { spread: [], points: [] }
+export const NO_LOAD: BeamLoad = { spread: [], points: [] }
 
-function notABeam(beam: Beam, loads: readonly BeamLoad[]): { unmet: string; at: number } | undefined {
+export function notHeld(at: number): { unmet: string; at: number } {
+  return {
+    at,
+    unmet:
+      "The beam is not held: a piece of it can swing or fall freely. Every piece between two hinges needs two supports, or one support and a neighbour that holds it. Move a joint onto a support, or add a support.",
+  }
+}
+
+export function notABeam(beam: Beam, loads: readonly BeamLoad[]): { unmet: string; at: number } | undefined {
   const numbers = [beam.start, beam.end, beam.stiffness, ...beam.supports, ...beam.hinges]
   const ofLoads = loads.flatMap(({ spread, points }) => [
     ...spread.flatMap(({ from, to, load }) => [from, to, load]),
@@ -134,7 +135,7 @@ function settledOn(nodes: readonly Node[], load: BeamLoad): BeamLoad {
 }
 
 /** The ends, supports and hinges, ascending, each place once. */
-function nodesOf(beam: Beam): readonly Node[] {
+export function nodesOf(beam: Beam): readonly Node[] {
   const slack = SAME_PLACE * (beam.end - beam.start)
   const same = (one: number) => (other: number) => Math.abs(one - other) <= slack
   const inside = beam.hinges.filter((at) => at > beam.start + slack && at < beam.end - slack)
@@ -147,7 +148,7 @@ function nodesOf(beam: Beam): readonly Node[] {
   }))
 }
 
-function piecesOf(nodes: readonly Node[]): {
+export function piecesOf(nodes: readonly Node[]): {
   readonly pieces: readonly Piece[]
   readonly size: number
   readonly places: readonly number[]
@@ -178,12 +179,12 @@ function piecesOf(nodes: readonly Node[]): {
 }
 
 /** The four unknowns of a piece, in the order of its stiffness. */
-function unknownsOf(piece: Piece): readonly (number | undefined)[] {
+export function unknownsOf(piece: Piece): readonly (number | undefined)[] {
   return [piece.fallLeft, piece.turnLeft, piece.fallRight, piece.turnRight]
 }
 
 /** Lengths in `unit`, stiffness 1: the matrix depends on the beam's proportions alone. */
-function stiffnessMatrix(pieces: readonly Piece[], size: number, unit: number): number[][] {
+export function stiffnessMatrix(pieces: readonly Piece[], size: number, unit: number): number[][] {
   const matrix = Array.from({ length: size }, () => new Array<number>(size).fill(0))
   for (const piece of pieces) {
     const own = pieceStiffness(piece.length / unit)
@@ -199,7 +200,7 @@ function stiffnessMatrix(pieces: readonly Piece[], size: number, unit: number): 
   return matrix
 }
 
-function pieceStiffness(length: number): readonly (readonly number[])[] {
+export function pieceStiffness(length: number): readonly (readonly number[])[] {
   const [force, mixed, near, far] = [12 / length ** 3, 6 / length ** 2, 4 / length, 2 / length]
   return [
     [force, mixed, -force, mixed],
@@ -238,7 +239,7 @@ function loadsOn(piece: Piece, isLast: boolean, load: BeamLoad): BeamLoad {
 }
 
 /** Forces and moments at the ends that do the same work as the loads between them, lengths in `unit`. */
-function pieceLoads(piece: Piece, unit: number, load: BeamLoad): readonly number[] {
+export function pieceLoads(piece: Piece, unit: number, load: BeamLoad): readonly number[] {
   const length = piece.length / unit
   const shape = (at: number): readonly number[] => [
     1 - 3 * at ** 2 + 2 * at ** 3,
@@ -340,7 +341,7 @@ const turningOf = (load: BeamLoad, about: number): number =>
  * The bending at both ends of a piece. At a free end and at a hinge there is none, and what hangs from a free end is
  * known from its load alone: taking it from there keeps all digits where a short end hangs from a long span.
  */
-function endMoments(
+export function endMoments(
   nodes: readonly Node[],
   piece: Piece,
   index: number,
@@ -359,7 +360,7 @@ function endMoments(
 }
 
 /** Shear and turn at the left end: shear from the moments by statics, turn so that the right end falls as it does. */
-function beginning(
+export function beginning(
   beam: Beam,
   piece: Piece,
   load: BeamLoad,

@@ -1,5 +1,6 @@
 import type { Beam, BeamLoad } from "./beam.ts"
-import { type BeamActions, fullLoad, movingPoint, patternLoad, worseOf } from "./beam-loads.ts"
+import { type BeamActions, fullLoad, patternLoad, worseOf } from "./beam-loads.ts"
+import { movingForce } from "./moving-force.ts"
 
 /** What acts in one line. */
 export interface Line {
@@ -40,7 +41,7 @@ export function workLine(
   if ("unmet" in spans) return spans
   const coming = patternLoad(beam, NO_LOAD, live)
   if ("unmet" in coming) return coming
-  const point = movingPoint(beam, force, dead)
+  const point = movingForce(beam, force, dead)
   if ("unmet" in point) return point
   const worst = worseOf(spans, withoutSag(point))
   return { dead: alone, full, worst, live: coming, point }

@@ -1,0 +1,117 @@
+import {
+  type Beam,
+  beginning,
+  endMoments,
+  NO_LOAD,
+  nodesOf,
+  notABeam,
+  notHeld,
+  pieceLoads,
+  pieceStiffness,
+  piecesOf,
+  stiffnessMatrix,
+  unknownsOf,
+} from "./beam.ts"
+import { solveEquations } from "./beam-equations.ts"
+
+/** What one force does where it stands, and at every support. */
+export interface ForcePlace {
+  readonly at: number
+  /** Under the force; positive where the beam sags. */
+  readonly moment: number
+  /** Just left of it; positive where the left part pushes the right part up. */
+  readonly shear: number
+  /** Under it, positive down. */
+  readonly fall: number
+  /** In the order of the supports, ascending. */
+  readonly supportMoments: readonly number[]
+  readonly reactions: readonly number[]
+}
+
+/** A piece between neighbouring supports, joints and ends, and what a force does at some places on it. */
+export interface ForcePiece {
+  readonly from: number
+  readonly to: number
+  readonly places: readonly ForcePlace[]
+}
+
+/**
+ * One force at each of `shares` of every piece of a beam without other load. All places share one solution of the
+ * equations; beyond where the force stands, only what happens at supports is worked out.
+ */
+export function forceInfluence(
+  beam: Beam,
+  force: number,
+  shares: readonly number[],
+): { readonly pieces: readonly ForcePiece[] } | { readonly unmet: string; readonly at: number } {
+  const wrong = notABeam(beam, [{ spread: [], points: [{ at: beam.start, load: force }] }])
+  if (wrong !== undefined) return wrong
+  const nodes = nodesOf(beam)
+  const { pieces, size, places } = piecesOf(nodes)
+  const unit = Math.max(...pieces.map(({ length }) => length))
+  const stiffness = pieces.map(({ length }) => pieceStiffness(length / unit))
+  const unknowns = pieces.map(unknownsOf)
+  const standing = pieces.flatMap((piece, index) =>
+    shares.map((share) => {
+      const load = { spread: [], points: [{ at: share * piece.length, load: force }] }
+      return { index, load, held: pieceLoads(piece, unit, load) }
+    }),
+  )
+  const outcome = solveEquations(
+    stiffnessMatrix(pieces, size, unit),
+    standing.map(({ index, held }) => {
+      const vector = new Array<number>(size).fill(0)
+      unknowns[index]?.forEach((row, at) => {
+        if (row !== undefined) vector[row] = held[at] ?? 0
+      })
+      return vector
+    }),
+  )
+  if ("loose" in outcome) return notHeld(places[outcome.loose] ?? beam.start)
+
+  const found = standing.map(({ index: loaded, load, held }, which): ForcePlace => {
+    const solution = outcome.solutions[which] ?? []
+    const bent = pieces.map((piece, index) =>
+      endMoments(nodes, piece, index, index === loaded ? load : NO_LOAD, () => {
+        const moved = (unknowns[index] ?? []).map((row) => (row === undefined ? 0 : (solution[row] ?? 0)))
+        const action = (at: 1 | 3): number => {
+          const row = stiffness[index]?.[at] ?? []
+          const own = moved.reduce((sum, each, column) => sum + (row[column] ?? 0) * each, 0)
+          return index === loaded ? own - (held[at] ?? 0) : own
+        }
+        return { left: action(1) * unit, right: -action(3) * unit }
+      }),
+    )
+    const [piece, moments] = [pieces[loaded], bent[loaded]]
+    if (piece === undefined || moments === undefined) throw new Error("a force stands on a piece")
+    const fallOf = (unknown: number | undefined): number =>
+      unknown === undefined ? 0 : ((solution[unknown] ?? 0) * unit ** 3) / beam.stiffness
+    const begin = beginning(beam, piece, load, moments, fallOf(piece.fallLeft), fallOf(piece.fallRight))
+    const along = load.points[0]?.at ?? 0
+    const shears = pieces.map(({ length }, index) => {
+      if (index === loaded) return { left: begin.shear, right: begin.shear - force }
+      const { left = 0, right = 0 } = bent[index] ?? {}
+      return { left: (right - left) / length, right: (right - left) / length }
+    })
+    const atSupports = (read: (index: number) => number): readonly number[] =>
+      nodes.flatMap(({ isSupport }, index) => (isSupport ? [read(index)] : []))
+    return {
+      at: piece.from + along,
+      moment: moments.left + begin.shear * along,
+      shear: begin.shear,
+      fall:
+        begin.fall +
+        begin.turn * along -
+        ((begin.moment * along ** 2) / 2 + (begin.shear * along ** 3) / 6) / beam.stiffness,
+      supportMoments: atSupports((index) => bent[index]?.left ?? bent[index - 1]?.right ?? 0),
+      reactions: atSupports((index) => (shears[index]?.left ?? 0) - (shears[index - 1]?.right ?? 0)),
+    }
+  })
+  return {
+    pieces: pieces.map(({ from, length }, index) => ({
+      from,
+      to: from + length,
+      places: found.slice(index * shares.length, (index + 1) * shares.length),
+    })),
+  }
+}
