@@ -44,11 +44,15 @@ export interface BeamActions {
   readonly supports: readonly SupportActions[]
 }
 
+/** What solving gives of a beam that is held. */
+export type MetBeam = Exclude<BeamAnswer, { readonly unmet: string }>
+
 export type ActionsOutcome = BeamActions | { readonly unmet: string; readonly at: number }
 
 /** The beam under one load that lies as it lies. */
 export function fullLoad(beam: Beam, load: BeamLoad): ActionsOutcome {
-  return actionsOf(beam, solveBeam(beam, [load]), 1)
+  const answer = solveBeam(beam, [load])
+  return "unmet" in answer ? answer : actionsOf(beam, answer, 1)
 }
 
 /**
@@ -57,7 +61,8 @@ export function fullLoad(beam: Beam, load: BeamLoad): ActionsOutcome {
  * its sign: the same answer as trying all loaded and unloaded spans, however many there are.
  */
 export function patternLoad(beam: Beam, dead: BeamLoad, live: BeamLoad): ActionsOutcome {
-  return actionsOf(beam, solveBeam(beam, [dead, ...liveBySpan(beam, live)]), 1)
+  const answer = solveBeam(beam, [dead, ...liveBySpan(beam, live)])
+  return "unmet" in answer ? answer : actionsOf(beam, answer, 1)
 }
 
 /** The worse of two, number by number, of the same beam. */
@@ -118,8 +123,7 @@ export function nothingYet(at: number) {
 }
 
 /** The first `permanent` effects always act; each of the others acts or not. Without `falls`, these are left at 0. */
-export function actionsOf(beam: Beam, answer: BeamAnswer, permanent: number, falls = true): ActionsOutcome {
-  if ("unmet" in answer) return answer
+export function actionsOf(beam: Beam, answer: MetBeam, permanent: number, falls = true): BeamActions {
   const { effects, supports } = answer
   const [always, sometimes] = [effects.slice(0, permanent), effects.slice(permanent)]
   const spans = spansOf(beam, supports).map((span) => ({ ...span, ...nothingYet(span.from) }))
@@ -127,22 +131,19 @@ export function actionsOf(beam: Beam, answer: BeamAnswer, permanent: number, fal
     const middle = (stretch.from + stretch.to) / 2
     const span = spans.find(({ from, to }) => middle > from && middle < to)
     if (span === undefined) return
-    const worst = (known: Extreme, read: (stretch: BeamStretch) => Polynomial, sign: 1 | -1): Extreme => {
-      const of = (some: readonly BeamEffect[]) =>
-        some.flatMap(({ stretches }) => {
-          const own = stretches[index]
-          return own === undefined ? [] : [read(own).map((coefficient) => sign * coefficient)]
-        })
-      const found = greatestEnvelope(of(always), of(sometimes), stretch.to - stretch.from)
-      return greaterOf(known, { value: found.value, at: stretch.from + found.at })
-    }
-    span.sagging = worst(span.sagging, ({ moment }) => moment, 1)
-    span.hogging = worst(span.hogging, ({ moment }) => moment, -1)
-    span.shear = worst(span.shear, ({ shear }) => shear, 1)
-    span.shear = worst(span.shear, ({ shear }) => shear, -1)
+    const length = stretch.to - stretch.from
+    const along = (read: (stretch: BeamStretch) => Polynomial): Envelope =>
+      envelopeOf(readAt(always, index, read), readAt(sometimes, index, read), length)
+    const worst = (known: Extreme, found: Extreme): Extreme =>
+      greaterOf(known, { value: found.value, at: stretch.from + found.at })
+    const [bent, sheared] = [along(({ moment }) => moment), along(({ shear }) => shear)]
+    span.sagging = worst(span.sagging, bent.most)
+    span.hogging = worst(span.hogging, bent.least)
+    span.shear = worst(worst(span.shear, sheared.most), sheared.least)
     if (!falls) return
-    span.fall = worst(span.fall, ({ deflection }) => deflection, 1)
-    span.rise = worst(span.rise, ({ deflection }) => deflection, -1)
+    const fallen = along(({ deflection }) => deflection)
+    span.fall = worst(span.fall, fallen.most)
+    span.rise = worst(span.rise, fallen.least)
   })
   return {
     spans,
@@ -158,29 +159,76 @@ export function actionsOf(beam: Beam, answer: BeamAnswer, permanent: number, fal
   }
 }
 
+/** The greatest fall of each span, each of the loads on it or not. */
+export function fallsOf(beam: Beam, { effects, supports }: MetBeam): readonly number[] {
+  const stretches = effects[0]?.stretches ?? []
+  return spansOf(beam, supports).map((span) =>
+    stretches.reduce((most, { from, to }, index) => {
+      const middle = (from + to) / 2
+      if (middle <= span.from || middle >= span.to) return most
+      const falls = readAt(effects, index, ({ deflection }) => deflection)
+      return Math.max(most, envelopeOf([], falls, to - from).most.value)
+    }, 0),
+  )
+}
+
+/** A number of one stretch, under each of some loads. */
+function readAt(
+  effects: readonly BeamEffect[],
+  stretch: number,
+  read: (stretch: BeamStretch) => Polynomial,
+): readonly Polynomial[] {
+  return effects.flatMap(({ stretches }) => {
+    const own = stretches[stretch]
+    return own === undefined ? [] : [read(own)]
+  })
+}
+
+/** The greatest value, and the greatest of the other sign as a positive number. */
+interface Envelope {
+  readonly most: Extreme
+  readonly least: Extreme
+}
+
+/** Of the length of a stretch: places nearer than this are one. */
+const SAME_STOP = 1e-12
+
 /**
- * The greatest of: all of `always`, and those of `sometimes` that add to it at that place. Between two places where
- * one of `sometimes` changes its sign the same ones add, so there it is one polynomial.
+ * The greatest either way of: all of `always`, and those of `sometimes` that add to it at that place. Between two
+ * places where one of `sometimes` changes its sign the same ones add, so there it is one polynomial.
  */
-function greatestEnvelope(
+function envelopeOf(
   always: readonly Polynomial[],
   sometimes: readonly Polynomial[],
   length: number,
-): Extreme {
+): Envelope {
   const signs = sometimes.flatMap((polynomial) => crossings(polynomial, length))
   const stops = [0, ...signs.sort((one, other) => one - other), length]
-  let best: Extreme | undefined
-  for (let index = 1; index < stops.length; index++) {
-    const [from = 0, to = 0] = [stops[index - 1], stops[index]]
-    if (to <= from) continue
+  const sure = always.map((polynomial) => ({ weight: 1, polynomial }))
+  const best: { most?: Extreme; least?: Extreme } = {}
+  let from = 0
+  for (const to of stops) {
+    if (to - from <= SAME_STOP * length) continue
     const middle = (from + to) / 2
-    const sum = weighted([
-      ...always.map((polynomial) => ({ weight: 1, polynomial })),
-      ...sometimes.map((polynomial) => ({ weight: valueAt(polynomial, middle) > 0 ? 1 : 0, polynomial })),
-    ])
-    const found = greatest(movedBy(sum, from), to - from)
-    const here = { value: found.value, at: from + found.at }
-    best = best === undefined ? here : greaterOf(best, here)
+    const here = sometimes.map((polynomial) => ({ polynomial, value: valueAt(polynomial, middle) }))
+    for (const [which, sign] of [
+      ["most", 1],
+      ["least", -1],
+    ] as const) {
+      const sum = weighted([
+        ...sure,
+        ...here.map(({ polynomial, value }) => ({ weight: sign * value > 0 ? 1 : 0, polynomial })),
+      ])
+      const signed = sign === 1 ? sum : sum.map((coefficient) => -coefficient)
+      const found = greatest(movedBy(signed, from), to - from)
+      const there = { value: found.value, at: from + found.at }
+      const known = best[which]
+      best[which] = known === undefined ? there : greaterOf(known, there)
+    }
+    from = to
   }
-  return best ?? { value: Number.NEGATIVE_INFINITY, at: 0 }
+  const { most = NO_VALUE, least = NO_VALUE } = best
+  return { most, least }
 }
+
+const NO_VALUE: Extreme = { value: Number.NEGATIVE_INFINITY, at: 0 }

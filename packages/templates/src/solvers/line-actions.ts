@@ -1,17 +1,18 @@
-import type { Beam, BeamLoad } from "./beam.ts"
-import { type BeamActions, fullLoad, patternLoad, worseOf } from "./beam-loads.ts"
+import { type Beam, type BeamLoad, solveBeam } from "./beam.ts"
+import { actionsOf, type BeamActions, fallsOf, liveBySpan, worseOf } from "./beam-loads.ts"
 import { movingForce } from "./moving-force.ts"
 
 /** What acts in one line. */
 export interface Line {
   readonly dead: BeamActions
-  readonly full: BeamActions
+  /** What each support pushes with everything loaded. */
+  readonly full: readonly number[]
   /** Dead load, and the worse of live load on whichever spans are worst and of one force anywhere. Falls: of live load on spans. */
   readonly worst: BeamActions
-  /** Live load on spans alone: only its falls are read. */
-  readonly live: BeamActions
-  /** The force alone, anywhere: only its falls are read. */
-  readonly point: BeamActions
+  /** The greatest fall of each span under live load alone, on whichever spans are worst. */
+  readonly liveFalls: readonly number[]
+  /** The greatest fall of each span under the force alone, anywhere. */
+  readonly forceFalls: readonly number[]
 }
 
 /** Whether a span lies before the first support or after the last. */
@@ -19,8 +20,6 @@ export function isOverhang(of: BeamActions, from: number, to: number): boolean {
   const middle = (from + to) / 2
   return of.supports.every(({ at }) => at > middle) || of.supports.every(({ at }) => at < middle)
 }
-
-const NO_LOAD: BeamLoad = { spread: [], points: [] }
 
 /**
  * Works a line under dead load everywhere, with live load on any spans or one force anywhere, never both; a sentence
@@ -32,19 +31,21 @@ export function workLine(
   live: BeamLoad,
   force: number,
 ): Line | { readonly unmet: string } {
-  const both = { spread: [...dead.spread, ...live.spread], points: [...dead.points, ...live.points] }
-  const alone = fullLoad(beam, dead)
-  if ("unmet" in alone) return alone
-  const full = fullLoad(beam, both)
-  if ("unmet" in full) return full
-  const spans = patternLoad(beam, dead, live)
-  if ("unmet" in spans) return spans
-  const coming = patternLoad(beam, NO_LOAD, live)
-  if ("unmet" in coming) return coming
+  const answer = solveBeam(beam, [dead, ...liveBySpan(beam, live)])
+  if ("unmet" in answer) return answer
+  const [alone, ...bySpan] = answer.effects
+  if (alone === undefined) throw new Error("a load has an effect")
   const point = movingForce(beam, force, dead)
   if ("unmet" in point) return point
-  const worst = worseOf(spans, withoutSag(point))
-  return { dead: alone, full, worst, live: coming, point }
+  return {
+    dead: actionsOf(beam, { ...answer, effects: [alone] }, 1),
+    full: answer.supports.map((_, index) =>
+      answer.effects.reduce((sum, { reactions }) => sum + (reactions[index] ?? 0), 0),
+    ),
+    worst: worseOf(actionsOf(beam, answer, 1), withoutSag(point)),
+    liveFalls: fallsOf(beam, { ...answer, effects: bySpan }),
+    forceFalls: point.spans.map(({ fall }) => fall.value),
+  }
 }
 
 const NOTHING = { value: 0, at: 0 }

@@ -109,7 +109,7 @@ export function solveMemberReactions(members: readonly MemberLines[]): (given: S
           line,
           position: at,
           dead: dead.supports[index]?.most ?? 0,
-          full: full.supports[index]?.most ?? 0,
+          full: full[index] ?? 0,
           most,
           least,
         })),
@@ -187,6 +187,7 @@ function spansOf({ member, line, service, design }: WorkedLine) {
   return design.worst.spans.map(({ from, to, sagging, hogging, shear }, index) => {
     const worse = greaterOf(sagging, hogging)
     const fall = (of: BeamActions): number => of.spans[index]?.fall.value ?? 0
+    const [live, force] = [service.liveFalls[index] ?? 0, service.forceFalls[index] ?? 0]
     return {
       member,
       line,
@@ -197,8 +198,8 @@ function spansOf({ member, line, service, design }: WorkedLine) {
       moment: worse.value,
       moment_at: worse.at,
       shear: shear.value,
-      sag_live: Math.max(fall(service.live), fall(service.point)),
-      sag_total: Math.max(fall(service.worst), fall(service.dead) + fall(service.point)),
+      sag_live: Math.max(live, force),
+      sag_total: Math.max(fall(service.worst), fall(service.dead) + force),
     }
   })
 }

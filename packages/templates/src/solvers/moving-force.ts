@@ -56,7 +56,6 @@ export function movingForce(beam: Beam, force: number, dead: BeamLoad): ActionsO
   const influence = forceInfluence(beam, force, STATIONS)
   if ("unmet" in influence) return influence
   const alone = actionsOf(beam, still, 1, false)
-  if ("unmet" in alone) return alone
   const stretches = still.effects[0]?.stretches ?? []
   const spans = alone.spans.map((actions): Span => {
     const holds = ({ from, to }: { readonly from: number; readonly to: number }) =>
