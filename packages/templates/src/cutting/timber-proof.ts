@@ -1,7 +1,15 @@
 import type { Solution } from "@pegbook/engine"
-import type { BoardsPlan, CutBoard, OwnedBoards, PieceDemand } from "../solvers/boards.ts"
-import { planTimber, timberSolution } from "../solvers/timber-plan.ts"
-import type { TimberProblem } from "../solvers/timber-problem.ts"
+import {
+  type BoardsPlan,
+  beats,
+  type CutBoard,
+  commonMeasure,
+  type OwnedBoards,
+  type PieceDemand,
+  paidFor,
+} from "../solvers/boards.ts"
+import { planTimber, type SizeBought, timberSolution } from "../solvers/timber-plan.ts"
+import { costIn, type TimberProblem } from "../solvers/timber-problem.ts"
 import { solveBoardList } from "./board-list.ts"
 import { checkPlan } from "./checker.ts"
 import { type Kind, solveOpenedBoards } from "./opened-boards.ts"
@@ -9,11 +17,11 @@ import type { BoardList, Stock } from "./problem.ts"
 import type { Clock, Solver } from "./program.ts"
 import { checkTimber } from "./timber-check.ts"
 
-/** Boards of one size, what is bought of them, and less than which no plan buys. */
-type SizePlan = Pick<BoardsPlan, "boards" | "bought" | "bound">
+/** Boards of one size, what they cost, and less than which no plan costs. */
+type SizePlan = SizeBought & Pick<BoardsPlan, "boards">
 
 /**
- * The least timber for a workbook's pieces, and the proof of it or how far from it the plan may be. Sizes never share a
+ * The cheapest timber for a workbook's pieces, or the least of a size that has no price, and the proof of it or how far from it the plan may be. Sizes never share a
  * board, so each is solved by itself. The plan made at once stays where it is as good. Rejects when the solver breaks
  * down, and where a plan does not hold against the checker.
  */
@@ -29,11 +37,10 @@ export async function proveTimber(problem: TimberProblem, solver: Solver, clock:
     plans.push(await proveSize(problem, demands, boards, solver, clock))
   }
   const boards = plans.flatMap((plan) => plan.boards)
-  checkTimber(problem, fitting, boards)
+  checkTimber(problem, fitting, boards, plans)
   return timberSolution(problem, {
     boards,
-    bought: plans.reduce((sum, { bought }) => sum + bought, 0),
-    bound: plans.reduce((sum, { bound }) => sum + bound, 0),
+    sizes: plans,
     misfits: atOnce.misfits,
     method: `whole-number program over ways to cut a board (${solver.name}), checked in whole numbers`,
   })
@@ -44,24 +51,25 @@ function alike(one: PieceDemand, other: PieceDemand): boolean {
 }
 
 async function proveSize(
-  { rule, owned }: TimberProblem,
+  problem: TimberProblem,
   demands: readonly PieceDemand[],
   atOnce: readonly CutBoard[],
   solver: Solver,
   clock: Clock,
 ): Promise<SizePlan> {
   const size = demands[0]?.size ?? ""
+  const cost = costIn(problem)
   const sold = [...new Set(demands.flatMap(({ stock }) => stock))].sort((a, b) => a - b)
-  // Prices in steps of the greatest length that measures all: small whole numbers, which the solver proves best.
-  const step = sold.reduce(commonMeasure)
+  // Prices in steps of the greatest amount that measures all: small whole numbers, which the solver proves best.
+  const step = sold.map((length) => cost(size, length)).reduce(commonMeasure) || 1
   const stocks = [
-    ...stocksOwned(owned.filter((boards) => boards.size === size)),
-    ...sold.map((length): Stock => stockOf(`sold ${length}`, length, length / step, null)),
+    ...stocksOwned(problem.owned.filter((boards) => boards.size === size)),
+    ...sold.map((length): Stock => stockOf(`sold ${length}`, length, cost(size, length) / step, null)),
   ]
-  const { boards, bound } = await cheapest(demands, stocks, { size, ...rule }, solver, clock)
-  const better = boards === undefined || isNoBetter(boards, atOnce) ? atOnce : boards
-  const bought = boughtBy(better)
-  return { boards: better, bought, bound: Math.min(bought, Math.max(bound * step, 0)) }
+  const { boards, bound } = await cheapest(demands, stocks, { size, ...problem.rule }, solver, clock)
+  const better = boards !== undefined && beats(boards, atOnce, cost) ? boards : atOnce
+  const bought = paidFor(better, cost)
+  return { size, boards: better, bought, bound: Math.min(bought, Math.max(bound * step, 0)) }
 }
 
 interface SizeRule {
@@ -163,17 +171,4 @@ function stocksOwned(owned: readonly OwnedBoards[]): Stock[] {
 
 function stockOf(id: string, length: number, price: number, available: number | null): Stock {
   return { id, length, price, available, cullPermille: 0 }
-}
-
-function boughtBy(boards: readonly CutBoard[]): number {
-  return boards.reduce((sum, board) => (board.owned ? sum : sum + board.stock), 0)
-}
-
-function isNoBetter(boards: readonly CutBoard[], than: readonly CutBoard[]): boolean {
-  const [one, other] = [boughtBy(boards), boughtBy(than)]
-  return one > other || (one === other && boards.length >= than.length)
-}
-
-function commonMeasure(a: number, b: number): number {
-  return b === 0 ? a : commonMeasure(b, a % b)
 }

@@ -7,7 +7,7 @@ import {
   solvePieces,
   solveStockToBuy,
 } from "../solvers/timber-plan.ts"
-import { type TimberMember, timberReads } from "../solvers/timber-problem.ts"
+import { pieceReads, type TimberMember, timberReads } from "../solvers/timber-problem.ts"
 import { GEOMETRY, PS_20, TREATED_TIMBER, USER } from "../sources.ts"
 import { BOARD_FOOT, BOARD_FOOT_SOFTWOOD, NOMINAL, practice } from "../sources-frame.ts"
 
@@ -34,7 +34,6 @@ const size: Column = {
  * Needs: what the members name, dressed_sizes.
  */
 export function timberOf(members: readonly TimberMember[]): Section {
-  const from = timberReads(members)
   return {
     id: "timber",
     title: "Timber to buy and to cut",
@@ -94,7 +93,7 @@ export function timberOf(members: readonly TimberMember[]): Section {
         kind: "table",
         name: "timber_pieces",
         label: "Pieces wanted",
-        rows: { kind: "solved", from, solve: solvePieces(members) },
+        rows: { kind: "solved", from: pieceReads(members), solve: solvePieces(members) },
         why: "Everything that has to be cut, like with like.",
         sources: [GEOMETRY],
         columns: [
@@ -181,7 +180,12 @@ export function timberOf(members: readonly TimberMember[]): Section {
         kind: "table",
         name: "cut_plan",
         label: "What to cut from each board",
-        rows: { kind: "solved", from, solve: solveCutPlan(members), proof: cutPlanProof(members) },
+        rows: {
+          kind: "solved",
+          from: timberReads(members),
+          solve: solveCutPlan(members),
+          proof: cutPlanProof(members),
+        },
         why: "Cut the longest piece of a board first. A board that was spoilt can then still give the shorter ones.",
         sources: [GEOMETRY],
         cautions: [
