@@ -37,7 +37,7 @@ export function timberOf(members: readonly TimberMember[]): Section {
   return {
     id: "timber",
     title: "Timber to buy and to cut",
-    says: "All pieces of one size are cut together from the lengths sold, with the width of the saw cut counted, so that as little as possible is bought.",
+    says: "All pieces of one size are cut together from the lengths sold, with the width of the saw cut counted, so that it costs as little as possible by your prices. Without prices, as little as possible is bought.",
     entries: [
       {
         kind: "input",
@@ -250,7 +250,7 @@ export function timberOf(members: readonly TimberMember[]): Section {
         label: "Timber bought, end to end",
         measure: "length",
         formula: "SUMPRODUCT(stock_to_buy.length; stock_to_buy.count)",
-        why: "What the plan tries to make small.",
+        why: "What the plan makes small, as long as your prices have none of it. Of a size with a price it makes the money small.",
         sources: [GEOMETRY],
       },
       {

@@ -238,13 +238,13 @@ function bestFilled(
   return best.stock
 }
 
-/** The same pieces from the cheapest length that may be bought in its place, the shortest of several. */
+/** The same pieces from the cheapest length that may be bought in its place, the longest of several. */
 function cheaper(board: OpenBoard, rule: CuttingRule, cost: LengthCost): OpenBoard {
   if (board.owned) return board
   const filled = capacity(board.stock, rule) - board.room
   const stock = board.sold
     .filter((sold) => capacity(sold, rule) >= filled)
-    .reduce((best, sold) => (cost(sold) < cost(best) ? sold : best))
+    .reduce((best, sold) => (cost(sold) <= cost(best) ? sold : best))
   return { ...board, stock, room: capacity(stock, rule) - filled }
 }
 
