@@ -31,7 +31,7 @@ const size: Column = {
 /**
  * Every piece of timber, what to buy for them and what to cut from each board.
  *
- * Needs: what the members name, dressed_sizes.
+ * Needs: what the members name, dressed_sizes, prices, buying_rules.
  */
 export function timberOf(members: readonly TimberMember[]): Section {
   return {
