@@ -12,7 +12,7 @@ import { planTimber, type SizeBought, timberSolution } from "../solvers/timber-p
 import { costIn, type TimberProblem } from "../solvers/timber-problem.ts"
 import { solveBoardList } from "./board-list.ts"
 import { checkPlan } from "./checker.ts"
-import { type Kind, solveOpenedBoards } from "./opened-boards.ts"
+import { type Kind, longestRest, type OpenedBoard, solveOpenedBoards } from "./opened-boards.ts"
 import type { BoardList, Stock } from "./problem.ts"
 import type { Clock, Solver } from "./program.ts"
 import { checkTimber } from "./timber-check.ts"
@@ -21,9 +21,10 @@ import { checkTimber } from "./timber-check.ts"
 type SizePlan = SizeBought & Pick<BoardsPlan, "boards">
 
 /**
- * The cheapest timber for a workbook's pieces, or the least of a size that has no price, and the proof of it or how far from it the plan may be. Sizes never share a
- * board, so each is solved by itself. The plan made at once stays where it is as good. Rejects when the solver breaks
- * down, and where a plan does not hold against the checker.
+ * The cheapest timber for a workbook's pieces, or the least of a size that has no price, and the proof of it or how far
+ * from it the plan may be; of several the one with the fewest boards, then the one that leaves the longest single rest.
+ * Sizes never share a board, so each is solved by itself. The plan made at once stays where it is as good. Rejects when
+ * the solver breaks down, and where a plan does not hold against the checker.
  */
 export async function proveTimber(problem: TimberProblem, solver: Solver, clock: Clock): Promise<Solution> {
   const atOnce = planTimber(problem)
@@ -66,10 +67,18 @@ async function proveSize(
     ...stocksOwned(problem.owned.filter((boards) => boards.size === size)),
     ...sold.map((length): Stock => stockOf(`sold ${length}`, length, cost(size, length) / step, null)),
   ]
-  const { boards, bound } = await cheapest(demands, stocks, { size, ...problem.rule }, solver, clock)
-  const better = boards !== undefined && beats(boards, atOnce, cost) ? boards : atOnce
-  const bought = paidFor(better, cost)
-  return { size, boards: better, bought, bound: Math.min(bought, Math.max(bound * step, 0)) }
+  const rule = { size, ...problem.rule }
+  const kinds = kindsOf(demands, stocks)
+  const { boards, bound } = await cheapest(kinds, stocks, rule, solver, clock)
+  const better = (opened: readonly OpenedBoard[] | undefined, than: readonly CutBoard[]) => {
+    const cut = opened === undefined ? than : cutBoards(opened, kinds, demands, rule)
+    return beats(cut, than, cost) ? cut : than
+  }
+  const found = better(boards, atOnce)
+  const most = { cost: paidFor(found, cost) / step, boards: found.length }
+  const best = better(await longestRest(kinds, stocks, most, rule, solver, clock), found)
+  const bought = paidFor(best, cost)
+  return { size, boards: best, bought, bound: Math.min(bought, Math.max(bound * step, 0)) }
 }
 
 interface SizeRule {
@@ -78,23 +87,22 @@ interface SizeRule {
   readonly endTrim: number
 }
 
-async function cheapest(
+type KeyedKind = Kind & { readonly key: string }
+
+/** The boards with the parts that their pieces are for. */
+function cutBoards(
+  boards: readonly OpenedBoard[],
+  kinds: readonly KeyedKind[],
   demands: readonly PieceDemand[],
-  stocks: readonly Stock[],
   rule: SizeRule,
-  solver: Solver,
-  clock: Clock,
-): Promise<{ readonly boards?: readonly CutBoard[]; readonly bound: number }> {
-  const kinds = kindsOf(demands, stocks)
+): readonly CutBoard[] {
   const parts = new Map<string, string[]>()
   for (const { part, length, stock, count } of demands) {
     const key = kindKey(length, stock)
     parts.set(key, [...(parts.get(key) ?? []), ...Array.from({ length: count }, () => part)])
   }
-  const cut = (
-    stock: Stock,
-    pieces: readonly { readonly length: number; readonly key: string }[],
-  ): CutBoard => {
+  return boards.map(({ stock, kinds: places }): CutBoard => {
+    const pieces = places.flatMap((place) => kinds[place] ?? [])
     const taken = pieces.reduce((sum, { length }) => sum + length + rule.kerf, 0)
     return {
       size: rule.size,
@@ -103,19 +111,20 @@ async function cheapest(
       pieces: pieces.map(({ length, key }) => ({ part: parts.get(key)?.shift() ?? "", length })),
       left: Math.max(0, stock.length - 2 * rule.endTrim - taken),
     }
-  }
+  })
+}
+
+async function cheapest(
+  kinds: readonly KeyedKind[],
+  stocks: readonly Stock[],
+  rule: SizeRule,
+  solver: Solver,
+  clock: Clock,
+): Promise<{ readonly boards?: readonly OpenedBoard[]; readonly bound: number }> {
   const restricted = new Set(kinds.map(({ key }) => key.slice(key.indexOf(":")))).size > 1
   if (restricted) {
     const opened = await solveOpenedBoards(kinds, stocks, rule, solver, clock)
-    if (opened !== undefined) {
-      const boards = opened.boards?.map((board) =>
-        cut(
-          board.stock,
-          board.kinds.flatMap((kind) => kinds[kind] ?? []),
-        ),
-      )
-      return { bound: opened.bound, ...(boards === undefined ? {} : { boards }) }
-    }
+    if (opened !== undefined) return opened
   }
   const one: BoardList = {
     id: rule.size,
@@ -133,21 +142,15 @@ async function cheapest(
   if (broken[0] !== undefined) throw new Error(`a plan for ${rule.size} breaks a rule: ${broken[0]}`)
   const boards = plan.boards.flatMap(({ stock: id, count, pieces }) => {
     const stock = stocks.find((other) => other.id === id)
-    const keyed = pieces.map((length) => ({
-      length,
-      key: kinds.find((kind) => kind.length === length)?.key ?? "",
-    }))
-    return stock === undefined ? [] : Array.from({ length: count }, () => cut(stock, keyed))
+    const places = pieces.map((length) => kinds.findIndex((kind) => kind.length === length))
+    return stock === undefined ? [] : Array.from({ length: count }, () => ({ stock, kinds: places }))
   })
   return { boards, bound: bound ?? 0 }
 }
 
 /** Longest first, as the boards are cut. */
-function kindsOf(
-  demands: readonly PieceDemand[],
-  stocks: readonly Stock[],
-): readonly (Kind & { readonly key: string })[] {
-  const kinds = new Map<string, Kind & { readonly key: string }>()
+function kindsOf(demands: readonly PieceDemand[], stocks: readonly Stock[]): readonly KeyedKind[] {
+  const kinds = new Map<string, KeyedKind>()
   for (const { length, stock, count } of demands) {
     const key = kindKey(length, stock)
     const opens = new Set(

@@ -89,6 +89,19 @@ describe("by hand", () => {
     expect(stocks(atOnce(problem([60, 80], [[50, 1]], alike)))).toEqual([80])
   })
 
+  test("of two plans of two boards the one with the longest rest is proven", async () => {
+    // Longest first, 40 + 40 and 30 + 30 leave 20 and 40; 40 + 30 + 30 fill a board, and 40 leaves 60 of the other.
+    const asked = problem(
+      [100],
+      [
+        [30, 2],
+        [40, 2],
+      ],
+    )
+    const longest = ({ rows }: Solution) => Math.max(...rows.map(({ left }) => Number(left)))
+    expect([longest(atOnce(asked)), longest(await prove("timber", asked))]).toEqual([40, 60])
+  })
+
   test("boards that cost nothing are proven as well", async () => {
     const { report } = await prove("timber", problem([60], wanted, [[60, 0]]))
     expect([report.objective?.value, report.bound]).toEqual([0, 0])
@@ -231,7 +244,9 @@ describe("for any prices", () => {
         expect(best.report.bound).toBe(least)
         expect(first.report.bound).toBeLessThanOrEqual(least)
         const pieces = wanted.flatMap(([length, count]) => Array<number>(count).fill(length))
-        if (pieces.length <= 6) expect(least).toBe(leastByTryingAll(pieces, prices, rule))
+        if (pieces.length > 6) return
+        const left = Math.max(...best.rows.map((row) => Number(row.left)))
+        expect([least, stocks(best).length, left]).toEqual(bestByTryingAll(pieces, prices, rule))
       }),
       RUNS,
     )
@@ -257,20 +272,37 @@ describe("for any prices", () => {
   }, 120_000)
 })
 
-/** Every way to share the pieces out between boards. */
-function leastByTryingAll(pieces: readonly number[], prices: readonly Price[], rule: CuttingRule): number {
-  const boardFor = (held: number): number =>
-    Math.min(
-      ...prices.filter(([stock]) => held <= stock - 2 * rule.endTrim + rule.kerf).map(([, price]) => price),
-    )
-  const place = (rest: readonly number[], held: readonly number[]): number => {
+/** What the best of all ways to share the pieces out between boards costs, its boards, and its longest rest. */
+function bestByTryingAll(
+  pieces: readonly number[],
+  prices: readonly Price[],
+  rule: CuttingRule,
+): readonly number[] {
+  const boardFor = (held: number): Price => {
+    const room = ([stock]: Price) => stock - 2 * rule.endTrim + rule.kerf
+    const holding = prices.filter((price) => held <= room(price))
+    const least = Math.min(...holding.map(([, price]) => price))
+    const longest = Math.max(...holding.filter(([, price]) => price === least).map(([stock]) => stock))
+    return [Math.max(0, longest - 2 * rule.endTrim - held), least]
+  }
+  let best: readonly number[] = [Number.POSITIVE_INFINITY, 0, 0]
+  const place = (rest: readonly number[], held: readonly number[]): void => {
     const [next, ...others] = rest
-    if (next === undefined) return held.reduce((sum, one) => sum + boardFor(one), 0)
+    if (next === undefined) {
+      const boards = held.map(boardFor)
+      const cost = boards.reduce((sum, [, price]) => sum + price, 0)
+      const left = Math.max(...boards.map(([over]) => over))
+      const [leastCost = 0, fewest = 0, longest = 0] = best
+      const gains = [leastCost - cost, fewest - boards.length, left - longest]
+      if ((gains.find((gain) => gain !== 0) ?? 0) > 0) best = [cost, boards.length, left]
+      return
+    }
     const needs = next + rule.kerf
     const ways = [...held.keys()].map((at) => held.map((one, index) => (index === at ? one + needs : one)))
-    return Math.min(...[...ways, [...held, needs]].map((way) => place(others, way)))
+    for (const way of [...ways, [...held, needs]]) place(others, way)
   }
-  return place(pieces, [])
+  place(pieces, [])
+  return best
 }
 
 describe("in a workbook", () => {
