@@ -66,6 +66,58 @@ test("the page answers while a proof is at work, and the last of several edits i
   expect(await workbook.page.locator("[data-joints=skid_joints] > li").count()).toBeGreaterThan(0)
 })
 
+// Common practice, no source: a saw cut of 1/8 in is lost between two pieces, so that two of 6 ft are longer than 12 ft.
+test("a length sold that the saw makes too short is named, with the one that gives the pieces", async () => {
+  const workbook = await openPegbook({ width: 360, height: 740 })
+  // Two rims of 1 1/2 in lie outside the joists, which are 6 ft long then.
+  await workbook.enter("platform_width", "6 ft 3 in")
+  await workbook.enter("joist_stock", "12 ft, 14 ft")
+  await workbook.screen("Cut list")
+  const { page } = workbook
+  await page
+    .getByText(/^2 × 6 ft \(1\.829 m\) of 2x6 does not come out of 12 ft .* 14 ft \(4\.267 m\) gives them\.$/)
+    .waitFor()
+  await workbook.screen("Worksheet")
+  await workbook.enter("joist_stock", "12 ft")
+  await workbook.screen("Cut list")
+  await page
+    .getByText(/^2 × 6 ft .* does not come out of 12 ft .* It takes a board of at least 12 ft 0\.13 in .*\.$/)
+    .waitFor()
+  await workbook.screen("Worksheet")
+  await workbook.enter("joist_stock", "5 ft")
+  await workbook.screen("Cut list")
+  await page
+    .getByText(
+      /^A joist of 6 ft .* does not come out of the longest 2x6 to be had, 5 ft .* at least 6 ft \(1\.829 m\), /,
+    )
+    .waitFor()
+  await workbook.screen("Worksheet")
+  await workbook.enter("joist_stock", "14 ft")
+  await workbook.screen("Cut list")
+  await good(workbook).waitFor()
+  expect(await page.getByText("does not come out of").count()).toBe(0)
+})
+
+test("with prices the plan costs as little as can be, and says what it costs", async () => {
+  const workbook = await openPegbook()
+  const { page } = workbook
+  await workbook.screen("Cut list")
+  await good(workbook)
+    .getByText(/^timber bought, end to end: .* needs less\.$/)
+    .waitFor()
+  await workbook.screen("Buy list")
+  const prices = page.getByRole("region", { name: "Prices" })
+  await prices.getByRole("button", { name: "Bring in from CSV…" }).click()
+  await prices
+    .getByRole("textbox", { name: "Or paste it here" })
+    .fill("item;unit;price\n2x6;ft;0.90\n6x6;ft;3.10")
+  await prices.getByRole("button", { name: "Put 2 rows in" }).click()
+  await workbook.screen("Cut list")
+  await good(workbook)
+    .getByText(/^timber bought, by your prices.*: \$?[\d,]+\.\d\d.* needs less\.$/)
+    .waitFor()
+})
+
 test("where WebAssembly is refused, the plan made at once stays, with a plain notice", async () => {
   const workbook = await openPegbook({ before: withoutOffline })
   await workbook.page.route(/\/worker-[^/]*\.js$/, async (route) => {

@@ -45,27 +45,7 @@ export async function solveOpenedBoards(
   const program = new Program()
   const uses = usesOf(program, kinds, stocks, rule)
   if (uses === undefined) return undefined
-  kinds.forEach(({ quantity }, kind) => {
-    program.atLeast(
-      quantity,
-      uses.map(({ pattern, variable }): Term => [variable, pattern[kind] ?? 0]),
-    )
-    const opened = uses.filter(({ opener }) => opener === kind)
-    if (opened.length > 0)
-      program.atMost(
-        quantity,
-        opened.map(({ variable }): Term => [variable, 1]),
-      )
-  })
-  for (const stock of stocks) {
-    const most = mostUsed(stock)
-    const ofStock = uses.filter((use) => use.stock === stock)
-    if (Number.isFinite(most) && ofStock.length > 0)
-      program.atMost(
-        most,
-        ofStock.map(({ variable }): Term => [variable, 1]),
-      )
-  }
+  addRules(program, uses, kinds, stocks, () => [])
   const solved = await solver.solve(program, clock.left())
   if (solved.status === "infeasible") throw new Error("pieces that each fit a board were found not to")
   const bound = Math.max(0, wholeBound(solved.bound ?? 0))
@@ -80,6 +60,106 @@ export async function solveOpenedBoards(
   const fewer = await solver.solve(fewest, Math.min(clock.left(), SECONDS_FOR_FEWEST))
   const values = (fewer.status === "infeasible" ? undefined : fewer.values) ?? solved.values
   return { boards: boardsOf(uses, values, kinds, rule), bound }
+}
+
+const SECONDS_FOR_LONGEST = 3
+/** Lengths are weighed in shares of the longest room: fine enough to tell a hair, small enough for the solver's doubles. */
+const WEIGHED = 50_000
+
+/**
+ * Of the plans that cost no more than this and have no more boards, one that leaves the longest single rest: one board is
+ * cut freely, with any pieces, and the others cover what is left. `undefined` where there are too many ways to cut, and
+ * where none was found in time. Rejects when the solver breaks down.
+ */
+export async function longestRest(
+  kinds: readonly Kind[],
+  stocks: readonly Stock[],
+  most: { readonly cost: number; readonly boards: number },
+  rule: SawRule,
+  solver: Solver,
+  clock: Clock,
+): Promise<readonly OpenedBoard[] | undefined> {
+  const program = new Program()
+  const uses = usesOf(program, kinds, stocks, rule)
+  if (uses === undefined || clock.left() === 0) return undefined
+  const taken = kinds.map(({ quantity }) => program.variable(0, quantity))
+  const isOf = new Map(stocks.map((stock) => [stock, program.variable(stock.price, 1)]))
+  const rest = program.variable(0, Number.POSITIVE_INFINITY, false)
+  addRules(program, uses, kinds, stocks, (one) => {
+    const variable = typeof one === "number" ? taken[one] : isOf.get(one)
+    return variable === undefined ? [] : [[variable, 1]]
+  })
+  program.row(
+    1,
+    1,
+    [...isOf.values()].map((variable): Term => [variable, 1]),
+  )
+  program.atLeast(
+    1,
+    taken.map((variable): Term => [variable, 1]),
+  )
+  for (const [stock, variable] of isOf)
+    program.atLeast(0, [
+      ...kinds.flatMap(({ opens }, kind): Term[] => (opens.has(stock.id) ? [[taken[kind] ?? 0, 1]] : [])),
+      [variable, -1],
+    ])
+  const share = WEIGHED / Math.max(...stocks.map((stock) => roomOf(stock, rule)))
+  program.atLeast(0, [
+    ...[...isOf].map(([stock, variable]): Term => [variable, roomOf(stock, rule) * share]),
+    ...kinds.map(({ length }, kind): Term => [taken[kind] ?? 0, -(length + rule.kerf) * share]),
+    [rest, -1],
+  ])
+  const counted = [...uses.map(({ variable }) => variable), ...isOf.values()]
+  program.atMost(
+    most.boards,
+    counted.map((variable): Term => [variable, 1]),
+  )
+  program.atMost(
+    most.cost,
+    counted.map((variable): Term => [variable, program.variables[variable]?.cost ?? 0]),
+  )
+  const longest = program.minimising((variable) => (variable === rest ? -1 : 0))
+  const solved = await solver.solve(longest, Math.min(clock.left(), SECONDS_FOR_LONGEST))
+  const values = solved.status === "infeasible" ? undefined : solved.values
+  if (values === undefined) return undefined
+  const count = (variable: number | undefined): number => Math.round(values[variable ?? -1] ?? 0)
+  const stock = stocks.find((one) => count(isOf.get(one)) === 1)
+  const free = kinds.flatMap(({ length }, kind) =>
+    Array.from({ length: count(taken[kind]) }, () => ({ kind, takes: length + rule.kerf })),
+  )
+  // In whole numbers: what the solver's doubles call full may be over by a hair.
+  if (stock === undefined || free.reduce((room, { takes }) => room - takes, roomOf(stock, rule)) < 0)
+    return undefined
+  const others = kinds.map((kind, at) => ({ ...kind, quantity: kind.quantity - count(taken[at]) }))
+  return [{ stock, kinds: free.map(({ kind }) => kind) }, ...boardsOf(uses, values, others, rule)]
+}
+
+/**
+ * All pieces are cut, no more boards are bought for a kind than it has pieces, and no more of a stock used than there are.
+ * `besides` gives what is cut of a kind, by its place, or used of a stock, apart from the uses.
+ */
+function addRules(
+  program: Program,
+  uses: readonly Use[],
+  kinds: readonly Kind[],
+  stocks: readonly Stock[],
+  besides: (one: number | Stock) => readonly Term[],
+): void {
+  kinds.forEach(({ quantity }, kind) => {
+    program.atLeast(quantity, [
+      ...uses.map(({ pattern, variable }): Term => [variable, pattern[kind] ?? 0]),
+      ...besides(kind),
+    ])
+    const opened = uses.filter(({ opener }) => opener === kind)
+    if (opened.length > 0)
+      program.atMost(quantity, [...opened.map(({ variable }): Term => [variable, 1]), ...besides(kind)])
+  })
+  for (const stock of stocks) {
+    const most = mostUsed(stock)
+    const ofStock = uses.filter((use) => use.stock === stock)
+    if (Number.isFinite(most) && ofStock.length > 0)
+      program.atMost(most, [...ofStock.map(({ variable }): Term => [variable, 1]), ...besides(stock)])
+  }
 }
 
 function usesOf(

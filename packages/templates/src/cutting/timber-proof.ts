@@ -1,21 +1,30 @@
 import type { Solution } from "@pegbook/engine"
-import type { BoardsPlan, CutBoard, OwnedBoards, PieceDemand } from "../solvers/boards.ts"
-import { planTimber, timberSolution } from "../solvers/timber-plan.ts"
-import type { TimberProblem } from "../solvers/timber-problem.ts"
+import {
+  type BoardsPlan,
+  beats,
+  type CutBoard,
+  commonMeasure,
+  type OwnedBoards,
+  type PieceDemand,
+  paidFor,
+} from "../solvers/boards.ts"
+import { planTimber, type SizeBought, timberSolution } from "../solvers/timber-plan.ts"
+import { costIn, type TimberProblem } from "../solvers/timber-problem.ts"
 import { solveBoardList } from "./board-list.ts"
 import { checkPlan } from "./checker.ts"
-import { type Kind, solveOpenedBoards } from "./opened-boards.ts"
+import { type Kind, longestRest, type OpenedBoard, solveOpenedBoards } from "./opened-boards.ts"
 import type { BoardList, Stock } from "./problem.ts"
 import type { Clock, Solver } from "./program.ts"
 import { checkTimber } from "./timber-check.ts"
 
-/** Boards of one size, what is bought of them, and less than which no plan buys. */
-type SizePlan = Pick<BoardsPlan, "boards" | "bought" | "bound">
+/** Boards of one size, what they cost, and less than which no plan costs. */
+type SizePlan = SizeBought & Pick<BoardsPlan, "boards">
 
 /**
- * The least timber for a workbook's pieces, and the proof of it or how far from it the plan may be. Sizes never share a
- * board, so each is solved by itself. The plan made at once stays where it is as good. Rejects when the solver breaks
- * down, and where a plan does not hold against the checker.
+ * The cheapest timber for a workbook's pieces, or the least of a size that has no price, and the proof of it or how far
+ * from it the plan may be; of several the one with the fewest boards, then the one that leaves the longest single rest.
+ * Sizes never share a board, so each is solved by itself. The plan made at once stays where it is as good. Rejects when
+ * the solver breaks down, and where a plan does not hold against the checker.
  */
 export async function proveTimber(problem: TimberProblem, solver: Solver, clock: Clock): Promise<Solution> {
   const atOnce = planTimber(problem)
@@ -29,11 +38,10 @@ export async function proveTimber(problem: TimberProblem, solver: Solver, clock:
     plans.push(await proveSize(problem, demands, boards, solver, clock))
   }
   const boards = plans.flatMap((plan) => plan.boards)
-  checkTimber(problem, fitting, boards)
+  checkTimber(problem, fitting, boards, plans)
   return timberSolution(problem, {
     boards,
-    bought: plans.reduce((sum, { bought }) => sum + bought, 0),
-    bound: plans.reduce((sum, { bound }) => sum + bound, 0),
+    sizes: plans,
     misfits: atOnce.misfits,
     method: `whole-number program over ways to cut a board (${solver.name}), checked in whole numbers`,
   })
@@ -44,24 +52,33 @@ function alike(one: PieceDemand, other: PieceDemand): boolean {
 }
 
 async function proveSize(
-  { rule, owned }: TimberProblem,
+  problem: TimberProblem,
   demands: readonly PieceDemand[],
   atOnce: readonly CutBoard[],
   solver: Solver,
   clock: Clock,
 ): Promise<SizePlan> {
   const size = demands[0]?.size ?? ""
+  const cost = costIn(problem)
   const sold = [...new Set(demands.flatMap(({ stock }) => stock))].sort((a, b) => a - b)
-  // Prices in steps of the greatest length that measures all: small whole numbers, which the solver proves best.
-  const step = sold.reduce(commonMeasure)
+  // Prices in steps of the greatest amount that measures all: small whole numbers, which the solver proves best.
+  const step = sold.map((length) => cost(size, length)).reduce(commonMeasure) || 1
   const stocks = [
-    ...stocksOwned(owned.filter((boards) => boards.size === size)),
-    ...sold.map((length): Stock => stockOf(`sold ${length}`, length, length / step, null)),
+    ...stocksOwned(problem.owned.filter((boards) => boards.size === size)),
+    ...sold.map((length): Stock => stockOf(`sold ${length}`, length, cost(size, length) / step, null)),
   ]
-  const { boards, bound } = await cheapest(demands, stocks, { size, ...rule }, solver, clock)
-  const better = boards === undefined || isNoBetter(boards, atOnce) ? atOnce : boards
-  const bought = boughtBy(better)
-  return { boards: better, bought, bound: Math.min(bought, Math.max(bound * step, 0)) }
+  const rule = { size, ...problem.rule }
+  const kinds = kindsOf(demands, stocks)
+  const { boards, bound } = await cheapest(kinds, stocks, rule, solver, clock)
+  const better = (opened: readonly OpenedBoard[] | undefined, than: readonly CutBoard[]) => {
+    const cut = opened === undefined ? than : cutBoards(opened, kinds, demands, rule)
+    return beats(cut, than, cost) ? cut : than
+  }
+  const found = better(boards, atOnce)
+  const most = { cost: paidFor(found, cost) / step, boards: found.length }
+  const best = better(await longestRest(kinds, stocks, most, rule, solver, clock), found)
+  const bought = paidFor(best, cost)
+  return { size, boards: best, bought, bound: Math.min(bought, Math.max(bound * step, 0)) }
 }
 
 interface SizeRule {
@@ -70,23 +87,22 @@ interface SizeRule {
   readonly endTrim: number
 }
 
-async function cheapest(
+type KeyedKind = Kind & { readonly key: string }
+
+/** The boards with the parts that their pieces are for. */
+function cutBoards(
+  boards: readonly OpenedBoard[],
+  kinds: readonly KeyedKind[],
   demands: readonly PieceDemand[],
-  stocks: readonly Stock[],
   rule: SizeRule,
-  solver: Solver,
-  clock: Clock,
-): Promise<{ readonly boards?: readonly CutBoard[]; readonly bound: number }> {
-  const kinds = kindsOf(demands, stocks)
+): readonly CutBoard[] {
   const parts = new Map<string, string[]>()
   for (const { part, length, stock, count } of demands) {
     const key = kindKey(length, stock)
     parts.set(key, [...(parts.get(key) ?? []), ...Array.from({ length: count }, () => part)])
   }
-  const cut = (
-    stock: Stock,
-    pieces: readonly { readonly length: number; readonly key: string }[],
-  ): CutBoard => {
+  return boards.map(({ stock, kinds: places }): CutBoard => {
+    const pieces = places.flatMap((place) => kinds[place] ?? [])
     const taken = pieces.reduce((sum, { length }) => sum + length + rule.kerf, 0)
     return {
       size: rule.size,
@@ -95,19 +111,20 @@ async function cheapest(
       pieces: pieces.map(({ length, key }) => ({ part: parts.get(key)?.shift() ?? "", length })),
       left: Math.max(0, stock.length - 2 * rule.endTrim - taken),
     }
-  }
+  })
+}
+
+async function cheapest(
+  kinds: readonly KeyedKind[],
+  stocks: readonly Stock[],
+  rule: SizeRule,
+  solver: Solver,
+  clock: Clock,
+): Promise<{ readonly boards?: readonly OpenedBoard[]; readonly bound: number }> {
   const restricted = new Set(kinds.map(({ key }) => key.slice(key.indexOf(":")))).size > 1
   if (restricted) {
     const opened = await solveOpenedBoards(kinds, stocks, rule, solver, clock)
-    if (opened !== undefined) {
-      const boards = opened.boards?.map((board) =>
-        cut(
-          board.stock,
-          board.kinds.flatMap((kind) => kinds[kind] ?? []),
-        ),
-      )
-      return { bound: opened.bound, ...(boards === undefined ? {} : { boards }) }
-    }
+    if (opened !== undefined) return opened
   }
   const one: BoardList = {
     id: rule.size,
@@ -125,21 +142,15 @@ async function cheapest(
   if (broken[0] !== undefined) throw new Error(`a plan for ${rule.size} breaks a rule: ${broken[0]}`)
   const boards = plan.boards.flatMap(({ stock: id, count, pieces }) => {
     const stock = stocks.find((other) => other.id === id)
-    const keyed = pieces.map((length) => ({
-      length,
-      key: kinds.find((kind) => kind.length === length)?.key ?? "",
-    }))
-    return stock === undefined ? [] : Array.from({ length: count }, () => cut(stock, keyed))
+    const places = pieces.map((length) => kinds.findIndex((kind) => kind.length === length))
+    return stock === undefined ? [] : Array.from({ length: count }, () => ({ stock, kinds: places }))
   })
   return { boards, bound: bound ?? 0 }
 }
 
 /** Longest first, as the boards are cut. */
-function kindsOf(
-  demands: readonly PieceDemand[],
-  stocks: readonly Stock[],
-): readonly (Kind & { readonly key: string })[] {
-  const kinds = new Map<string, Kind & { readonly key: string }>()
+function kindsOf(demands: readonly PieceDemand[], stocks: readonly Stock[]): readonly KeyedKind[] {
+  const kinds = new Map<string, KeyedKind>()
   for (const { length, stock, count } of demands) {
     const key = kindKey(length, stock)
     const opens = new Set(
@@ -163,17 +174,4 @@ function stocksOwned(owned: readonly OwnedBoards[]): Stock[] {
 
 function stockOf(id: string, length: number, price: number, available: number | null): Stock {
   return { id, length, price, available, cullPermille: 0 }
-}
-
-function boughtBy(boards: readonly CutBoard[]): number {
-  return boards.reduce((sum, board) => (board.owned ? sum : sum + board.stock), 0)
-}
-
-function isNoBetter(boards: readonly CutBoard[], than: readonly CutBoard[]): boolean {
-  const [one, other] = [boughtBy(boards), boughtBy(than)]
-  return one > other || (one === other && boards.length >= than.length)
-}
-
-function commonMeasure(a: number, b: number): number {
-  return b === 0 ? a : commonMeasure(b, a % b)
 }

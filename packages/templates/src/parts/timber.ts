@@ -7,7 +7,7 @@ import {
   solvePieces,
   solveStockToBuy,
 } from "../solvers/timber-plan.ts"
-import { type TimberMember, timberReads } from "../solvers/timber-problem.ts"
+import { pieceReads, type TimberMember, timberReads } from "../solvers/timber-problem.ts"
 import { GEOMETRY, PS_20, TREATED_TIMBER, USER } from "../sources.ts"
 import { BOARD_FOOT, BOARD_FOOT_SOFTWOOD, NOMINAL, practice } from "../sources-frame.ts"
 
@@ -31,14 +31,13 @@ const size: Column = {
 /**
  * Every piece of timber, what to buy for them and what to cut from each board.
  *
- * Needs: what the members name, dressed_sizes.
+ * Needs: what the members name, dressed_sizes, prices, buying_rules.
  */
 export function timberOf(members: readonly TimberMember[]): Section {
-  const from = timberReads(members)
   return {
     id: "timber",
     title: "Timber to buy and to cut",
-    says: "All pieces of one size are cut together from the lengths sold, with the width of the saw cut counted, so that as little as possible is bought.",
+    says: "All pieces of one size are cut together from the lengths sold, with the width of the saw cut counted, so that it costs as little as possible by your prices. Without prices, as little as possible is bought.",
     entries: [
       {
         kind: "input",
@@ -94,7 +93,7 @@ export function timberOf(members: readonly TimberMember[]): Section {
         kind: "table",
         name: "timber_pieces",
         label: "Pieces wanted",
-        rows: { kind: "solved", from, solve: solvePieces(members) },
+        rows: { kind: "solved", from: pieceReads(members), solve: solvePieces(members) },
         why: "Everything that has to be cut, like with like.",
         sources: [GEOMETRY],
         columns: [
@@ -181,7 +180,12 @@ export function timberOf(members: readonly TimberMember[]): Section {
         kind: "table",
         name: "cut_plan",
         label: "What to cut from each board",
-        rows: { kind: "solved", from, solve: solveCutPlan(members), proof: cutPlanProof(members) },
+        rows: {
+          kind: "solved",
+          from: timberReads(members),
+          solve: solveCutPlan(members),
+          proof: cutPlanProof(members),
+        },
         why: "Cut the longest piece of a board first. A board that was spoilt can then still give the shorter ones.",
         sources: [GEOMETRY],
         cautions: [
@@ -246,7 +250,7 @@ export function timberOf(members: readonly TimberMember[]): Section {
         label: "Timber bought, end to end",
         measure: "length",
         formula: "SUMPRODUCT(stock_to_buy.length; stock_to_buy.count)",
-        why: "What the plan tries to make small.",
+        why: "What the plan makes small, as long as your prices have none of it. Of a size with a price it makes the money small.",
         sources: [GEOMETRY],
       },
       {

@@ -41,13 +41,18 @@ export interface CutBoard {
 
 export interface BoardsPlan {
   readonly boards: readonly CutBoard[]
-  /** The lengths of the boards bought, end to end. */
+  /** What the boards bought cost: where no price is given, their lengths end to end. */
   readonly bought: number
-  /** No plan buys less than this. Equal to `bought`: proven best. */
+  /** No plan costs less than this. Equal to `bought`: proven best. */
   readonly bound: number
   /** Pieces that come out of no length sold; they are in no board. */
   readonly misfits: readonly PieceDemand[]
 }
+
+/** What a board of a size and length costs, in whole units of any kind, nothing or more. */
+export type BoardCost = (size: string, length: number) => number
+
+const BY_LENGTH: BoardCost = (_, length) => length
 
 interface Item extends CutPiece {
   readonly stock: readonly number[]
@@ -63,12 +68,16 @@ interface OpenBoard {
   readonly pieces: Item[]
 }
 
+/** What a board of one size costs, by its length. */
+type LengthCost = (length: number) => number
+
 /** How to choose the length of a new board for a piece, from those that hold it, shortest first. */
 type Choose = (holding: readonly number[], item: Item, waiting: readonly Item[]) => number
 
 /**
- * Plans which lengths to buy and what to cut from each, buying the least length: best-fit decreasing, once for each
- * length sold as the preferred one and once filling each new board as well as it goes; the cheapest of these is kept.
+ * Plans which lengths to buy and what to cut from each, at the least cost, and without prices the least
+ * length: best-fit decreasing, once for each length sold as the preferred one and once filling each new board as well as it
+ * goes; the best of these is kept (`beats`).
  *
  * Lengths are plain numbers in any one unit and should be whole. Pieces of no length are left out.
  * Never throws; pieces that fit nothing are `misfits`.
@@ -77,18 +86,16 @@ export function planBoards(
   demands: readonly PieceDemand[],
   rule: CuttingRule,
   owned: readonly OwnedBoards[] = [],
+  cost: BoardCost = BY_LENGTH,
 ): BoardsPlan {
-  const wanted = demands.filter(({ length, count }) => length > 0 && count > 0)
-  const misfits = wanted.filter(
-    ({ length, stock }) => !stock.some((sold) => capacity(sold, rule) >= length + rule.kerf),
-  )
-  const fitting = wanted.filter((demand) => !misfits.includes(demand))
+  const { fitting, misfits } = sorted(demands, rule)
   const plans = [...new Set(fitting.map(({ size }) => size))].map((size) =>
     planOneSize(
       size,
       fitting.filter((demand) => demand.size === size),
       rule,
       owned.filter((boards) => boards.size === size),
+      (length) => cost(size, length),
     ),
   )
   return {
@@ -97,6 +104,34 @@ export function planBoards(
     bound: plans.reduce((sum, { bound }) => sum + bound, 0),
     misfits,
   }
+}
+
+/** The pieces that are wanted: those that come out of a length sold for them, and those that do not. */
+export function sorted<Demand extends PieceDemand>(
+  demands: readonly Demand[],
+  rule: CuttingRule,
+): { readonly fitting: readonly Demand[]; readonly misfits: readonly Demand[] } {
+  const wanted = demands.filter(({ length, count }) => length > 0 && count > 0)
+  const fits = ({ length, stock }: PieceDemand) =>
+    stock.some((sold) => capacity(sold, rule) >= length + rule.kerf)
+  return { fitting: wanted.filter(fits), misfits: wanted.filter((demand) => !fits(demand)) }
+}
+
+/** What the boards that are bought cost. */
+export function paidFor(boards: readonly CutBoard[], cost: BoardCost): number {
+  return boards.reduce((sum, { size, stock, owned }) => (owned ? sum : sum + cost(size, stock)), 0)
+}
+
+/** Whether boards are better than others: they cost less; or as much and are fewer; or as many, and one leaves a longer rest. */
+export function beats(boards: readonly CutBoard[], others: readonly CutBoard[], cost: BoardCost): boolean {
+  const saved = paidFor(others, cost) - paidFor(boards, cost)
+  const fewer = others.length - boards.length
+  const longer = longestLeft(boards) - longestLeft(others)
+  return saved > 0 || (saved === 0 && (fewer > 0 || (fewer === 0 && longer > 0)))
+}
+
+function longestLeft(boards: readonly CutBoard[]): number {
+  return boards.reduce((longest, { left }) => Math.max(longest, left), 0)
 }
 
 function capacity(sold: number, { kerf, endTrim }: CuttingRule): number {
@@ -108,6 +143,7 @@ function planOneSize(
   demands: readonly PieceDemand[],
   rule: CuttingRule,
   owned: readonly OwnedBoards[],
+  cost: LengthCost,
 ): { readonly boards: readonly CutBoard[]; readonly bought: number; readonly bound: number } {
   const items = demands
     .flatMap(({ part, length, count, stock }) => {
@@ -123,29 +159,23 @@ function planOneSize(
         (holding) =>
           holding.find((one) => one >= preferred) ?? holding[0] ?? 0,
     ),
-    (holding, item, waiting) => bestFilled(holding, item, waiting, rule),
+    (holding, item, waiting) => bestFilled(holding, item, waiting, rule, cost),
   ]
   const plans = choices.map((choose) =>
-    pack(items, choose, rule, owned).map((board) => shortened(board, rule)),
+    pack(items, choose, rule, owned).map((board): CutBoard => {
+      const { stock, owned, pieces, room } = cheaper(board, rule, cost)
+      return {
+        size,
+        stock,
+        ...(owned === undefined ? {} : { owned }),
+        pieces: pieces.map(({ part, length }) => ({ part, length })),
+        left: Math.max(0, room - rule.kerf),
+      }
+    }),
   )
-  const boughtBy = (boards: readonly OpenBoard[]): number =>
-    boards.reduce((sum, board) => (board.owned ? sum : sum + board.stock), 0)
-  const best = plans.reduce((a, b) => {
-    const [boughtA, boughtB] = [boughtBy(a), boughtBy(b)]
-    return boughtB < boughtA || (boughtB === boughtA && b.length < a.length) ? b : a
-  })
-  const bought = boughtBy(best)
-  return {
-    boards: best.map(({ stock, owned, pieces, room }) => ({
-      size,
-      stock,
-      ...(owned === undefined ? {} : { owned }),
-      pieces: pieces.map(({ part, length }) => ({ part, length })),
-      left: Math.max(0, room - rule.kerf),
-    })),
-    bought,
-    bound: Math.min(bought, leastBought(demands, sold, rule, owned)),
-  }
+  const boards = plans.reduce((best, one) => (beats(one, best, (_, length) => cost(length)) ? one : best))
+  const bought = paidFor(boards, (_, length) => cost(length))
+  return { boards, bought, bound: Math.min(bought, leastBought(demands, sold, rule, owned, cost)) }
 }
 
 /** Best-fit decreasing: each piece goes where it leaves the least room; where none has room, a board is opened. */
@@ -185,14 +215,15 @@ function pack(
   return boards.filter(({ pieces }) => pieces.length > 0)
 }
 
-/** The length that wastes the smallest share when filled from the longest waiting piece down. */
+/** The length that costs least for what comes out of it, filled from the longest waiting piece down. */
 function bestFilled(
   holding: readonly number[],
   item: Item,
   waiting: readonly Item[],
   rule: CuttingRule,
+  cost: LengthCost,
 ): number {
-  let best = { stock: holding[0] ?? 0, waste: Number.POSITIVE_INFINITY }
+  let best = { stock: holding[0] ?? 0, yields: Number.NEGATIVE_INFINITY }
   for (const stock of holding) {
     let room = capacity(stock, rule) - item.length - rule.kerf
     let used = item.length
@@ -201,52 +232,62 @@ function bestFilled(
       room -= length + rule.kerf
       used += length
     }
-    const waste = (stock - used) / stock
-    if (waste < best.waste) best = { stock, waste }
+    const yields = used / cost(stock)
+    if (yields > best.yields) best = { stock, yields }
   }
   return best.stock
 }
 
-/** The same pieces from the shortest length that may be bought in its place. */
-function shortened(board: OpenBoard, rule: CuttingRule): OpenBoard {
+/** The same pieces from the cheapest length that may be bought in its place, the longest of several. */
+function cheaper(board: OpenBoard, rule: CuttingRule, cost: LengthCost): OpenBoard {
+  if (board.owned) return board
   const filled = capacity(board.stock, rule) - board.room
-  const stock = board.sold.find((sold) => capacity(sold, rule) >= filled) ?? board.stock
+  const stock = board.sold
+    .filter((sold) => capacity(sold, rule) >= filled)
+    .reduce((best, sold) => (cost(sold) <= cost(best) ? sold : best))
   return { ...board, stock, room: capacity(stock, rule) - filled }
 }
 
 const MOST_PATTERNS = 20_000
 
 /**
- * A length below which no plan can buy. Each piece is given a price such that no board's fill is worth more than the
- * board is long; then all pieces together are worth no more than all boards bought. Two ways to price are tried (by
+ * A cost below which no plan can buy. Each piece is given a worth such that no board's fill is worth more than the
+ * board costs; then all pieces together are worth no more than all boards bought. Two ways to value are tried (by
  * the timber that a piece takes, and by its share of the best board cut into pieces of its kind alone), each scaled
- * until it is honest. Boards that are owned give no more than their length. What is bought is also a whole number of the greatest length that measures all lengths sold.
+ * until it is honest. Boards that are owned give no more than they would cost. What is paid is also a whole number of
+ * the greatest amount that measures all costs.
  */
 function leastBought(
   demands: readonly PieceDemand[],
   sold: readonly number[],
   rule: CuttingRule,
   owned: readonly OwnedBoards[],
+  cost: LengthCost,
 ): number {
-  const boards = [...sold, ...owned.map(({ length }) => length)].filter((one) => capacity(one, rule) > 0)
-  const given = owned.reduce((sum, { length, count }) => sum + length * count, 0)
+  const boards = [...sold, ...owned.map(({ length }) => length)]
+  const given = owned.reduce((sum, { length, count }) => sum + cost(length) * count, 0)
   const kinds = kindsOf(demands)
   const byTimber = kinds.map(({ length }) => length + rule.kerf)
   const byShare = kinds.map(({ length, count }) =>
     Math.min(
       ...sold
         .filter((stock) => capacity(stock, rule) >= length + rule.kerf)
-        .map((stock) => stock / Math.min(count, Math.floor(capacity(stock, rule) / (length + rule.kerf)))),
+        .map(
+          (stock) => cost(stock) / Math.min(count, Math.floor(capacity(stock, rule) / (length + rule.kerf))),
+        ),
     ),
   )
-  const bounds = [byTimber, byShare].map((prices) => {
-    const scale = Math.min(
-      ...boards.map((stock) => stock / worthMost(kinds, prices, capacity(stock, rule), rule)),
-    )
-    return scale * kinds.reduce((sum, { count }, index) => sum + count * (prices[index] ?? 0), 0)
+  const bounds = [byTimber, byShare].map((worths) => {
+    const scales = boards
+      .map((stock) => ({ stock, worth: worthMost(kinds, worths, capacity(stock, rule), rule) }))
+      .filter(({ worth }) => worth > 0)
+      .map(({ stock, worth }) => cost(stock) / worth)
+    const all = kinds.reduce((sum, { count }, index) => sum + count * (worths[index] ?? 0), 0)
+    return scales.length === 0 ? 0 : Math.min(...scales) * all
   })
-  const step = sold.reduce(commonMeasure)
-  // The prices are worked in doubles; a hair is taken off so that an exact bound is not lifted by a whole step.
+  // Where all costs nothing, nothing measures it.
+  const step = sold.map(cost).reduce(commonMeasure) || 1
+  // The worths are worked in doubles; a hair is taken off so that an exact bound is not lifted by a whole step.
   return Math.max(0, Math.ceil((Math.max(...bounds) * (1 - 1e-12) - given) / step) * step)
 }
 
@@ -290,6 +331,7 @@ function worthMost(
   return tried > MOST_PATTERNS ? (room * dearest.price) / dearest.takes : best
 }
 
-function commonMeasure(a: number, b: number): number {
+/** The greatest number that measures both. */
+export function commonMeasure(a: number, b: number): number {
   return b === 0 ? a : commonMeasure(b, a % b)
 }

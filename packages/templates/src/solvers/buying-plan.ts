@@ -20,6 +20,7 @@ import {
   SUPPLIER_READS,
   type SupplierRow,
 } from "./price-offers.ts"
+import { holdingFor, timberUnits } from "./timber-offers.ts"
 
 /** The names that what is bought where is worked from. */
 export function buyingReads(things: readonly BoughtThing[]): readonly string[] {
@@ -144,9 +145,6 @@ function rulesOf(rule: (name: (typeof RULE_READS)[number]) => string, unmet: str
   }
 }
 
-/** Lengths are sold to the nearest fraction of an inch; two names of one length are never further apart. */
-const HALF_MM = 500_000
-
 function timberLines(
   given: SolverGiven,
   of: (item: string) => readonly PriceRow[],
@@ -155,18 +153,11 @@ function timberLines(
 ): readonly PricedLine[] {
   return timberBought(given).map(({ size, length, count }) => {
     const label = `${size}, ${lengthInWords(length)}`
-    const exact = (row: PriceRow) => row.length !== undefined && Math.abs(row.length - length) <= HALF_MM
-    const fitting = of(size).filter((row) => row.length === undefined || exact(row))
-    const found = fitting.filter(
-      (row) =>
-        exact(row) || !fitting.some((other) => exact(other) && keyOf(other.supplier) === keyOf(row.supplier)),
-    )
+    const found = holdingFor(of(size), length)
     const line = { item: size, label, isTimber: true, length, unit: "each", need: count }
     const basis = (row: PriceRow): Basis | undefined => {
-      const pieces = inUnit(count, row.unit, "count")
-      if (pieces !== undefined) return { amount: pieces, counted: "each", whole: true }
-      const run = inUnit(count * length, row.unit, "length")
-      return run === undefined ? undefined : { amount: run, counted: "each", whole: false }
+      const units = timberUnits(row.unit, count, length)
+      return units === undefined ? undefined : { ...units, counted: "each" }
     }
     return { ...line, offers: offersOf(line, found, basis, place, unmet) }
   })

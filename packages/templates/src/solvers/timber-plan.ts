@@ -1,18 +1,41 @@
 import type { Proof, Solution, SolverGiven, SolverReport } from "@pegbook/engine"
-import { type BoardsPlan, type CutBoard, planBoards } from "./boards.ts"
+import { type BoardsPlan, type CutBoard, paidFor, planBoards, sorted } from "./boards.ts"
 import { lengthInWords } from "./length-in-words.ts"
 import { sawAdvice } from "./saw-advice.ts"
-import { type TimberMember, type TimberProblem, timberProblem } from "./timber-problem.ts"
+import {
+  costIn,
+  type TimberMember,
+  type TimberProblem,
+  timberPieces,
+  timberProblem,
+} from "./timber-problem.ts"
+
+/** What is bought of one size: hundredths where it has a price, or nanometres end to end; and a bound of that. */
+export interface SizeBought extends Pick<BoardsPlan, "bought" | "bound"> {
+  readonly size: string
+}
 
 /** A plan of all boards that are cut, and how good it is. */
-export interface TimberPlan extends BoardsPlan {
+export interface TimberPlan extends Pick<BoardsPlan, "boards" | "misfits"> {
+  /** Each size that is cut, once: sizes never share a board. */
+  readonly sizes: readonly SizeBought[]
   readonly method: string
 }
 
 /** The plan made at once. */
-export function planTimber({ demands, rule, owned }: TimberProblem): TimberPlan {
-  const plan = planBoards(demands, rule, owned)
-  return { ...plan, method: "best-fit decreasing, tried with each length sold and filling board by board" }
+export function planTimber(problem: TimberProblem): TimberPlan {
+  const { demands, rule, owned } = problem
+  const { fitting, misfits } = sorted(demands, rule)
+  const plans = [...new Set(fitting.map(({ size }) => size))].map((size) => {
+    const ofSize = fitting.filter((demand) => demand.size === size)
+    return { size, ...planBoards(ofSize, rule, owned, costIn(problem)) }
+  })
+  return {
+    boards: plans.flatMap(({ boards }) => boards),
+    sizes: plans,
+    misfits,
+    method: "best-fit decreasing, tried with each length sold and filling board by board",
+  }
 }
 
 /** What to cut from each board, one piece a row, and the report: board, size, stock, own, part, mark, length, left. */
@@ -48,20 +71,56 @@ function rowsOf({ size, stock, owned, pieces, left }: CutBoard, marks: readonly 
   }))
 }
 
-function reportOf(problem: TimberProblem, { bought, bound, misfits, method }: TimberPlan): SolverReport {
-  const before = problem.settled.reduce((sum, { stock }) => sum + stock, 0)
-  const proof = bought === bound ? "no plan for these pieces buys less" : "not proven best"
+function reportOf(problem: TimberProblem, { sizes, misfits, method }: TimberPlan): SolverReport {
   const advice = sawAdvice(problem)
   return {
-    method: `${method}; ${proof}`,
-    objective: { says: "timber bought, end to end", measure: "length", value: before + bought },
-    bound: before + bound,
+    method: `${method}; ${sizes.every(isBest) ? "no plan for these pieces buys less" : "not proven best"}`,
+    ...reachedBy(problem, sizes),
     unmet: misfits.map(
       ({ part, size, length, stock }) =>
         `A ${part} of ${lengthInWords(length)} does not come out of the longest ${size} to be had, ${lengthInWords(Math.max(...stock))}, with saw cuts and trimmed ends: add a length sold of at least ${lengthInWords(length + 2 * problem.rule.endTrim)}, or change what makes the piece so long.`,
     ),
     ...(advice.length === 0 ? {} : { advice }),
   }
+}
+
+function isBest({ bought, bound }: SizeBought): boolean {
+  return bought === bound
+}
+
+/** What was made least: money of all sizes that have a price, or length where none has. */
+function reachedBy(
+  problem: TimberProblem,
+  sizes: readonly SizeBought[],
+): Pick<SolverReport, "objective" | "bound"> {
+  const withPrice = new Set(problem.prices.map(({ size }) => size))
+  const settled = [...new Set(problem.settled.map(({ size }) => size))].map((size) => {
+    const boards = problem.settled.filter((one) => one.size === size)
+    const bought = paidFor(boards.map(uncut), costIn(problem))
+    return { size, bought, bound: bought }
+  })
+  const all = [...settled, ...sizes]
+  const priced = all.filter(({ size }) => withPrice.has(size))
+  const rest = all.filter(({ size }) => !withPrice.has(size))
+  const weighed = priced.length > 0 ? priced : rest
+  const value = weighed.reduce((sum, { bought }) => sum + bought, 0)
+  const bound = weighed.reduce((sum, one) => sum + one.bound, 0)
+  if (priced.length === 0)
+    return { objective: { says: "timber bought, end to end", measure: "length", value }, bound }
+  const unpriced = [...new Set(rest.map(({ size }) => size))].join(", ")
+  return {
+    objective: {
+      says: `timber bought, by your prices${unpriced === "" ? "" : `; no price for ${unpriced}`}`,
+      measure: "money",
+      value,
+    },
+    // A bound in money says nothing of what has no price: where that may be better, how good the plan is stays open.
+    ...(rest.every(isBest) ? { bound } : {}),
+  }
+}
+
+function uncut({ size, stock }: { readonly size: string; readonly stock: number }): CutBoard {
+  return { size, stock, pieces: [], left: stock }
 }
 
 /** What to cut from each board. */
@@ -99,7 +158,7 @@ export function solveStockToBuy(given: SolverGiven): Solution {
 /** What pieces are wanted, one part, size and length a row: part, size, length, count. */
 export function solvePieces(members: readonly TimberMember[]): (given: SolverGiven) => Solution {
   return (given) => {
-    const { settled, demands } = timberProblem(members, given)
+    const { settled, demands } = timberPieces(members, given)
     const rows: { part: string; size: string; length: number; count: number }[] = []
     for (const piece of [...settled.map((one) => ({ ...one, count: 1 })), ...demands]) {
       const { part, size, length, count } = piece

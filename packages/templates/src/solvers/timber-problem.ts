@@ -1,5 +1,6 @@
 import type { SolverGiven } from "@pegbook/engine"
-import type { CuttingRule, OwnedBoards, PieceDemand } from "./boards.ts"
+import { BOARD_PRICE_READS, type BoardPrice, boardPrices } from "./board-prices.ts"
+import type { BoardCost, CuttingRule, OwnedBoards, PieceDemand } from "./boards.ts"
 
 /** Where the graph holds the pieces of one kind of member. Every field but `part` is the name of an entry or column. */
 export interface TimberMember {
@@ -39,13 +40,15 @@ export interface TimberProblem {
   readonly demands: readonly NamedDemand[]
   readonly settled: readonly SettledBoard[]
   readonly owned: readonly OwnedBoards[]
+  /** Of every board of a size that has a price. */
+  readonly prices: readonly BoardPrice[]
 }
 
 /** The columns of the off-cuts that the user has. */
 const OWNED = { size: "offcuts_owned.size", length: "offcuts_owned.length", count: "offcuts_owned.count" }
 
-/** The names that a plan of these members is worked from. */
-export function timberReads(members: readonly TimberMember[]): readonly string[] {
+/** The names that the pieces of these members are worked from. */
+export function pieceReads(members: readonly TimberMember[]): readonly string[] {
   const names = members.flatMap(({ size, lengths, stock, times, line }) => [
     size,
     lengths,
@@ -53,16 +56,45 @@ export function timberReads(members: readonly TimberMember[]): readonly string[]
     ...(times === undefined ? [] : [times]),
     ...(line === undefined ? [] : [line]),
   ])
-  return [...new Set([...names, "saw_kerf", "end_trim", ...Object.values(OWNED)])]
+  return [...new Set(names)]
+}
+
+/** The names that a plan of these members is worked from. */
+export function timberReads(members: readonly TimberMember[]): readonly string[] {
+  return [...pieceReads(members), "saw_kerf", "end_trim", ...Object.values(OWNED), ...BOARD_PRICE_READS]
 }
 
 export function timberProblem(members: readonly TimberMember[], given: SolverGiven): TimberProblem {
+  const { demands, settled } = timberPieces(members, given)
+  const owned = ownedOf(given)
   return {
     rule: { kerf: Math.round(given.number("saw_kerf")), endTrim: Math.round(given.number("end_trim")) },
+    demands,
+    settled,
+    owned,
+    prices: boardPrices(given, [
+      ...demands.flatMap(({ size, stock }) => stock.map((length) => ({ size, length }))),
+      ...settled.map(({ size, stock }) => ({ size, length: stock })),
+      ...owned,
+    ]),
+  }
+}
+
+/** All pieces of these members. */
+export function timberPieces(
+  members: readonly TimberMember[],
+  given: SolverGiven,
+): Pick<TimberProblem, "demands" | "settled"> {
+  return {
     demands: members.flatMap((member) => demandsOf(member, given)),
     settled: members.flatMap((member) => settledOf(member, given)),
-    owned: ownedOf(given),
   }
+}
+
+/** What a board costs: hundredths of the currency where its size has a price, or its length in nanometres. */
+export function costIn({ prices }: Pick<TimberProblem, "prices">): BoardCost {
+  const known = new Map(prices.map(({ size, stock, price }) => [`${size} ${stock}`, price]))
+  return (size, length) => known.get(`${size} ${length}`) ?? length
 }
 
 function demandsOf(member: TimberMember, given: SolverGiven): readonly NamedDemand[] {

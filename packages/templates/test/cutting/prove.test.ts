@@ -19,6 +19,7 @@ function problem(
     rule: { kerf: 0, endTrim: 0 },
     settled: [],
     owned: [],
+    prices: [],
     demands: demands.map(([part, length, count, stock]) => ({
       part,
       size: "2x4",

@@ -34,6 +34,7 @@ export const extra: Texts = {
     "meilleur ajustement du plus long au plus court, essayé avec chaque longueur vendue et planche par planche",
   "not proven best": "non prouvé le meilleur",
   "no plan for these pieces buys less": "aucun plan pour ces morceaux n'achète moins",
+  "timber bought, by your prices": "bois acheté, d'après vos prix",
   "timber bought, end to end": "bois acheté, bout à bout",
   "two ends a piece, less those that came from the treater":
     "deux bouts par morceau, moins ceux qui viennent du traiteur",

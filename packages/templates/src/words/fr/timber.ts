@@ -2,8 +2,8 @@ import type { Texts } from "../dictionary.ts"
 
 export const timber: Texts = {
   "Timber to buy and to cut": "Bois à acheter et à couper",
-  "All pieces of one size are cut together from the lengths sold, with the width of the saw cut counted, so that as little as possible is bought.":
-    "Toutes les pièces d'une grosseur se coupent ensemble dans les longueurs vendues, trait de scie compté, pour acheter le moins possible.",
+  "All pieces of one size are cut together from the lengths sold, with the width of the saw cut counted, so that it costs as little as possible by your prices. Without prices, as little as possible is bought.":
+    "Toutes les pièces d'une grosseur se coupent ensemble dans les longueurs vendues, trait de scie compté, pour que ce soit le moins cher d'après vos prix. Sans prix, on achète le moins possible.",
   "Width of a saw cut": "Largeur d'un trait de scie",
   "Every cut turns this much into dust. Four 36 in pieces do not come out of a 12 ft board.":
     "Chaque coupe en fait de la poussière. Quatre morceaux de 36 po ne sortent pas d'une planche de 12 pi.",
@@ -56,7 +56,8 @@ export const timber: Texts = {
     "Sa ligne et sa place, ou son numéro parmi les pareils. Écrivez-le aussi sur le morceau.",
   "Of the board, after its last piece.": "De la planche, après son dernier morceau.",
   "Timber bought, end to end": "Bois acheté, bout à bout",
-  "What the plan tries to make small.": "Ce que le plan cherche à réduire.",
+  "What the plan makes small, as long as your prices have none of it. Of a size with a price it makes the money small.":
+    "Ce que le plan réduit, tant que vos prix n'en disent rien. D'une grosseur qui a un prix, il réduit l'argent.",
   "Timber used, end to end": "Bois utilisé, bout à bout",
   "The pieces alone.": "Les morceaux seuls.",
   "Timber left over": "Bois qui reste",
