@@ -329,7 +329,7 @@ const stepColumns = (edge: GuardedEdge): readonly Column[] => [
   column(
     "gives",
     "Top moves outwards by",
-    "length",
+    "small_length",
     `IF(force = 0; 0 * arm; force * arm ^ 3 / (3 * ${member("e_used")} * ${member("section_modulus")} * ${member("depth")} / 2))`,
     "For information: of the post alone. The joint gives way as much again, or more.",
     DEFLECTION,

@@ -69,6 +69,7 @@ const SKETCHES: Readonly<Record<string, string>> = {
 
 const MEASURED: Readonly<Record<MeasureId, string>> = {
   length: "A length",
+  small_length: "A small length, such as a sag",
   area: "An area",
   volume: "A volume",
   bulk_volume: "A volume of loose stuff",
@@ -615,7 +616,6 @@ export const en = {
     of: (member: string) => `Along the ${member}`,
     says: "Triangles are supports, rings are joints. The moment is drawn on the side that is pulled, the sag downwards, both many times enlarged. The greatest of each is marked, with its distance from the first end.",
     greatest: (text: string, place: string) => `${text} at ${place}`,
-    tooSmall: "too small to show",
   },
   drawings: {
     title: "Drawings",

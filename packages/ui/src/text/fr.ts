@@ -86,6 +86,7 @@ const SKETCHES: InterfaceWords["sketches"] = {
 
 const MEASURED: Readonly<Record<MeasureId, string>> = {
   length: "Une longueur",
+  small_length: "Une petite longueur, comme une flèche",
   area: "Une aire",
   volume: "Un volume",
   bulk_volume: "Un volume de matière en vrac",
@@ -628,7 +629,6 @@ const words: InterfaceWords = {
     of: (member) => `Le long des pièces : ${member}`,
     says: "Les triangles sont des appuis, les anneaux des joints. Le moment est dessiné du côté tendu, la flèche vers le bas, tous deux très agrandis. Le plus grand de chacun est marqué, avec sa distance du premier bout.",
     greatest: (text, place) => `${text} à ${place}`,
-    tooSmall: "trop petit pour s'écrire",
   },
   drawings: {
     title: "Dessins",
