@@ -255,8 +255,8 @@ export async function openSession(
     if (unsaved().includes(current())) holdOpen()
     unsubscribe()
     unsubscribe = next.subscribe((change) => {
-      // A better plan of the same things is nothing that is saved.
-      if (change === "settled") return
+      // A better plan of the same things is nothing that is saved, and neither is an edit that is only shown.
+      if (change !== "changed") return
       keeperOf(id).changed()
       setNotice((said) => (said?.undo === undefined && said?.stays === undefined ? undefined : said))
     })
