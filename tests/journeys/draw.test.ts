@@ -125,6 +125,37 @@ test("while a handle is dragged the plan is drawn anew; Escape puts it back, and
   expect(await workbook.value("platform_length")).toBe(`20' 0"`)
 })
 
+test("a finger drags a handle on a phone: the page stays where it is, the plan follows, and it is one change", async () => {
+  const workbook = await openPegbook({ width: 360, height: 780, touch: true })
+  const page = await openDrawings(workbook)
+  const joists = page.locator('svg [data-layer="joists"] [data-of]')
+  const handle = page.locator('[data-handle="platform_length"]')
+  const fingers = await page.context().newCDPSession(page)
+  const touch = (type: "touchStart" | "touchMove" | "touchEnd", ...touchPoints: { x: number; y: number }[]) =>
+    fingers.send("Input.dispatchTouchEvent", { type, touchPoints })
+  await handle.scrollIntoViewIfNeeded()
+  const box = await handle.boundingBox()
+  if (box === null) throw new Error("no handle")
+  // A finger's width, as WCAG 2.2 asks for (2.5.8: 24 pixels).
+  expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24)
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  const scrolled = () => page.evaluate(() => [scrollX, scrollY])
+  const before = await scrolled()
+
+  await touch("touchStart", { x, y })
+  for (const by of [10, 30, 50, 70]) await touch("touchMove", { x: x - by, y: y + by })
+  await expect.poll(() => joists.count(), PATIENT).toBeLessThan(16)
+  expect(await scrolled()).toEqual(before)
+  expect(await workbook.overflow()).toBe(0)
+  await touch("touchEnd")
+  await page.locator(".drag-preview").waitFor({ state: "detached" })
+  const length = (await handle.getAttribute("aria-valuetext")) ?? ""
+  expect(length).not.toBe(`20' 0"`)
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe(length)
+  expect(await workbook.was("platform_length")).toBe(`20' 0"`)
+})
+
 test("every drawing fits a narrow window, and moves with the keyboard alone", async () => {
   const workbook = await openPegbook({ width: 360, height: 780 })
   const page = await openDrawings(workbook)
