@@ -23,6 +23,8 @@ export interface Opening {
   /** Where it is served, if not where all journeys go. */
   readonly address?: string
   readonly dark?: boolean
+  /** A screen that is touched, as a phone's. */
+  readonly touch?: boolean
   /** What the browser says that its reader reads. Default: the browser's own. */
   readonly locale?: string
 }
@@ -33,13 +35,15 @@ export interface Opening {
  */
 export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
   const { width = 1280, height = 900, before, address = inject("address"), dark = false } = opening
-  const { pixelRatio, locale } = opening
+  const { pixelRatio, locale, touch = false } = opening
   const profile = mkdtempSync(join(tmpdir(), "pegbook-profile-"))
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: inject("chromium"),
     args: [...LAUNCH_ARGS],
     viewport: { width, height },
     colorScheme: dark ? "dark" : "light",
+    hasTouch: touch,
+    isMobile: touch,
     ...(pixelRatio === undefined ? {} : { deviceScaleFactor: pixelRatio }),
     ...(locale === undefined ? {} : { locale }),
   })

@@ -9,6 +9,9 @@ async function openDrawings(workbook: WorkbookPage): Promise<Page> {
   return workbook.page
 }
 
+/** Two cores may be busy with other browsers. */
+const PATIENT = { timeout: 15_000 }
+
 const drawn = (page: Page, key: string) => page.locator(`svg [data-of="${key}"]`)
 
 test("the plan: a layer is left out, a joist leads to its row, and an edit leaves the outline before", async () => {
@@ -72,6 +75,85 @@ test("the handle of the length is moved with the keyboard: an edit like any othe
   await workbook.screen("Worksheet")
   expect(await workbook.value("platform_length")).toBe(dragged)
   expect(await workbook.was("platform_length")).toBe(`19' 11"`)
+})
+
+test("while a handle is dragged the plan is drawn anew; Escape puts it back, and letting go is one change", async () => {
+  const workbook = await openPegbook()
+  const page = await openDrawings(workbook)
+  const joists = page.locator('svg [data-layer="joists"] [data-of]')
+  const handle = page.locator('[data-handle="platform_length"]')
+  const scale = () => page.locator("svg[data-drawn] > g").first().getAttribute("transform")
+  const take = async () => {
+    await handle.hover()
+    const box = await handle.boundingBox()
+    if (box === null) throw new Error("no handle")
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    return { x, y }
+  }
+  expect(await joists.count()).toBe(16)
+  const fitted = await scale()
+
+  const { x, y } = await take()
+  await page.mouse.move(x - 200, y, { steps: 5 })
+  await expect.poll(() => joists.count(), PATIENT).toBeLessThan(16)
+  // The drawing keeps its place, so that its end is where the pointer is.
+  expect(await scale()).toBe(fitted)
+  expect(await page.locator("svg [data-ghost] path").count()).toBe(1)
+  await page.keyboard.press("Escape")
+  await expect.poll(() => joists.count(), PATIENT).toBe(16)
+  expect(await page.locator("svg [data-ghost] path").count()).toBe(0)
+  await page.mouse.up()
+  expect(await handle.getAttribute("aria-valuetext")).toBe(`20' 0"`)
+
+  await take()
+  for (const by of [60, 120, 180]) {
+    await page.mouse.move(x - by, y)
+    await page.locator(".drag-preview").waitFor()
+  }
+  await page.mouse.up()
+  await page.locator(".drag-preview").waitFor({ state: "detached" })
+  const length = (await handle.getAttribute("aria-valuetext")) ?? ""
+  expect(length).not.toBe(`20' 0"`)
+  await workbook.screen("Changes")
+  expect(await page.locator("[data-step]").count()).toBe(1)
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe(length)
+  expect(await workbook.was("platform_length")).toBe(`20' 0"`)
+  await page.keyboard.press("Control+z")
+  expect(await workbook.value("platform_length")).toBe(`20' 0"`)
+})
+
+test("a finger drags a handle on a phone: the page stays where it is, the plan follows, and it is one change", async () => {
+  const workbook = await openPegbook({ width: 360, height: 780, touch: true })
+  const page = await openDrawings(workbook)
+  const joists = page.locator('svg [data-layer="joists"] [data-of]')
+  const handle = page.locator('[data-handle="platform_length"]')
+  const fingers = await page.context().newCDPSession(page)
+  const touch = (type: "touchStart" | "touchMove" | "touchEnd", ...touchPoints: { x: number; y: number }[]) =>
+    fingers.send("Input.dispatchTouchEvent", { type, touchPoints })
+  await handle.scrollIntoViewIfNeeded()
+  const box = await handle.boundingBox()
+  if (box === null) throw new Error("no handle")
+  // A finger's width, as WCAG 2.2 asks for (2.5.8: 24 pixels).
+  expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24)
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  const scrolled = () => page.evaluate(() => [scrollX, scrollY])
+  const before = await scrolled()
+
+  await touch("touchStart", { x, y })
+  for (const by of [10, 30, 50, 70]) await touch("touchMove", { x: x - by, y: y + by })
+  await expect.poll(() => joists.count(), PATIENT).toBeLessThan(16)
+  expect(await scrolled()).toEqual(before)
+  expect(await workbook.overflow()).toBe(0)
+  await touch("touchEnd")
+  await page.locator(".drag-preview").waitFor({ state: "detached" })
+  const length = (await handle.getAttribute("aria-valuetext")) ?? ""
+  expect(length).not.toBe(`20' 0"`)
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe(length)
+  expect(await workbook.was("platform_length")).toBe(`20' 0"`)
 })
 
 test("every drawing fits a narrow window, and moves with the keyboard alone", async () => {

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { expect, onTestFinished, test } from "vitest"
 import { openPegbook } from "./browser.ts"
-import type { WorkbookPage } from "./workbook-page.ts"
+import { WorkbookPage } from "./workbook-page.ts"
 
 const STEP = "Mark out, and have services found"
 
@@ -121,4 +121,21 @@ test("photos go with the file to another browser; hostile ones are left out in w
   await expect.poll(() => photosKept(second)).toBe(0)
   await second.button("Undo").click()
   await expect.poll(() => photosKept(second)).toBe(1)
+})
+
+test("kept as a copy after a clash of two tabs, a workbook has its photos at once", async () => {
+  const first = await openPegbook()
+  await addPhoto(first)
+  await first.page.locator('[data-kept="saved"]').waitFor({ state: "attached" })
+  const second = new WorkbookPage(await first.page.context().newPage())
+  await second.page.goto(first.page.url())
+  await photoOf(second).waitFor()
+
+  await first.screen("Worksheet")
+  await first.enter("platform_length", "19 ft")
+  await first.saved()
+  await second.button("Keep mine as a copy").click()
+  await second.page.getByText("Yours goes on here as").waitFor()
+  await photoOf(second).waitFor()
+  await expect.poll(() => photosKept(second)).toBe(2)
 })

@@ -18,8 +18,11 @@ import type {
   Working,
 } from "./views.ts"
 
-/** A person changed something, or a better solution of a solved table was put in place. */
-export type BookChange = "changed" | "settled"
+/**
+ * A person changed something; or a better solution of a solved table was put in place; or an edit is shown that was not made,
+ * or no longer is.
+ */
+export type BookChange = "changed" | "settled" | "previewed"
 
 /**
  * An open workbook: a template's graph with a person's values in it, and its scenario copies.
@@ -53,6 +56,13 @@ export interface Book {
   edit(name: string, typed: string): EditResult
   /** Sets several at once; all or none. */
   editAll(typed: Readonly<Record<string, string>>): EditResult
+  /**
+   * Shows what an edit would give without making it: all is recalculated, and nothing is saved or noted in the history. Every
+   * change, another preview too, is made from how things stood before the first.
+   */
+  preview(name: string, typed: string): EditResult
+  /** Shows again how things stand; nothing where no preview is shown. */
+  endPreview(): EditResult
   /** Replaces the rows of an entered table, one text per typed column; all or none. */
   editTable(name: string, rows: readonly Readonly<Record<string, string>>[]): EditResult
   /**

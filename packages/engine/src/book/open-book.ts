@@ -93,6 +93,15 @@ interface Fixed {
   readonly unknown: Readonly<Record<string, unknown>>
 }
 
+/** An edit that is shown and was not made. */
+interface Preview {
+  readonly scenario: Scenario
+  /** All values without it. */
+  readonly values: Snapshot
+  /** What the last change had moved. */
+  readonly before: Snapshot | undefined
+}
+
 /** A definition with the user's own entries, and its formulas read. */
 interface Built {
   readonly compiled: Compiled
@@ -119,6 +128,7 @@ class OpenBook implements Book {
   #moved: readonly Moved[] = []
   /** As it was before the last change, where that moved anything. */
   #before: Snapshot | undefined
+  #preview: Preview | undefined
 
   constructor(fixed: Fixed, state: State, sections: Definition["sections"], work: Work, history: History) {
     this.#fixed = fixed
@@ -191,6 +201,24 @@ class OpenBook implements Book {
     return this.#type(typeInto(this.#current, typed, this.#work.compiled, this.#state.system))
   }
 
+  preview(name: string, typed: string): EditResult {
+    const typing = typeInto(
+      this.#current,
+      Object.fromEntries([[name, typed]]),
+      this.#work.compiled,
+      this.#state.system,
+    )
+    if ("problems" in typing) return refused(...typing.problems)
+    if (typing.scenario.sealed) return refused(sealedProblem(typing.scenario))
+    const { values, before } = this.#preview ?? { values: this.#work.snapshot(), before: this.#before }
+    return this.#put(typing.scenario, { scenario: typing.scenario, values, before }, values)
+  }
+
+  endPreview(): EditResult {
+    if (this.#preview === undefined) return { accepted: true, problems: [], moved: this.#moved }
+    return this.#put(this.#current, undefined, this.#preview.before)
+  }
+
   editTable(name: string, rows: readonly TypedRow[]): EditResult {
     return this.#type(typeRows(this.#current, name, rows, this.#items, this.#state.system))
   }
@@ -238,7 +266,7 @@ class OpenBook implements Book {
     calculation.takeUp(table)
     // What moved since the last change is what the reader wants to know, not since a step that they did not take.
     if (this.#before !== undefined) this.#moved = this.#movedSince(this.#before)
-    this.#viewer = this.#work.viewer(this.#state.system, this.#current)
+    this.#viewer = this.#work.viewer(this.#state.system, this.#shown)
     this.#tell("settled")
     return { accepted: true, problems: [], moved: this.#movedSince(old) }
   }
@@ -401,11 +429,15 @@ class OpenBook implements Book {
     return scenarioOf(this.#state, this.#state.current)
   }
 
+  /** What is calculated. */
+  get #shown(): Scenario {
+    return this.#preview?.scenario ?? this.#current
+  }
+
   /** Puts what was typed in place of the scenario that is open, unless that is sealed. */
   #type(typing: Typing): EditResult {
     if ("problems" in typing) return refused(...typing.problems)
-    const { title, sealed } = typing.scenario
-    if (sealed) return refused({ code: "scenario_sealed", at: {}, title })
+    if (typing.scenario.sealed) return refused(sealedProblem(typing.scenario))
     return this.#go(withScenario(this.#state, typing.scenario))
   }
 
@@ -452,13 +484,26 @@ class OpenBook implements Book {
     return this.#show(next, built)
   }
 
+  /** Calculates another scenario than the one shown, without a change of the state. */
+  #put(scenario: Scenario, preview: Preview | undefined, before: Snapshot | undefined): EditResult {
+    this.#work.calculation.put(readDifference(this.#items, this.#shown, scenario))
+    this.#preview = preview
+    this.#before = before
+    this.#moved = before === undefined ? [] : this.#movedSince(before)
+    this.#viewer = this.#work.viewer(this.#state.system, scenario)
+    this.#tell("previewed")
+    return { accepted: true, problems: [], moved: this.#moved }
+  }
+
   /** Follows from one state to another; only what differs is recalculated. */
   #show(next: State, built?: Built): EditResult {
     const before = this.#state
-    const from = this.#current
+    const from = this.#shown
+    const previewed = this.#preview
+    this.#preview = undefined
     this.#state = next
     if (before.own !== next.own) {
-      const old = this.#work.snapshot()
+      const old = previewed?.values ?? this.#work.snapshot()
       const { compiled, merged } = built ?? this.#build(next)
       this.#sections = merged.sections
       const { holding, build, settled } = this.#fixed
@@ -467,15 +512,10 @@ class OpenBook implements Book {
       this.#moved = this.#movedSince(old)
     } else {
       const given = readDifference(this.#items, from, this.#current)
-      if (given.typed.size + given.tables.size === 0) {
-        this.#before = undefined
-        this.#moved = []
-      } else {
-        const old = this.#work.snapshot()
-        this.#work.calculation.put(given)
-        this.#before = old
-        this.#moved = this.#movedSince(old)
-      }
+      const differs = given.typed.size + given.tables.size > 0
+      this.#before = previewed?.values ?? (differs ? this.#work.snapshot() : undefined)
+      if (differs) this.#work.calculation.put(given)
+      this.#moved = this.#before === undefined ? [] : this.#movedSince(this.#before)
     }
     this.#viewer = this.#work.viewer(next.system, this.#current)
     this.#tell("changed")
@@ -506,6 +546,8 @@ class OpenBook implements Book {
     }
   }
 }
+
+const sealedProblem = ({ title }: Scenario): Problem => ({ code: "scenario_sealed", at: {}, title })
 
 function refused(...problems: readonly Problem[]): EditResult {
   return { accepted: false, problems, moved: [] }

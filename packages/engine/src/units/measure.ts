@@ -9,6 +9,7 @@ export type UnitSystem = "us" | "metric"
  */
 export type MeasureId =
   | "length"
+  | "small_length"
   | "area"
   | "volume"
   | "bulk_volume"

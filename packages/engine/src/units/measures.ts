@@ -16,7 +16,17 @@ import { cubicFoot, cubicMetre, cubicYard, VOLUME_UNITS } from "./definitions/vo
 import { FEET_INCHES, HOURS_MINUTES } from "./feet-inches.ts"
 import type { Measure, MeasureId } from "./measure.ts"
 import { type NumberForm, numberForm, writtenIn } from "./number-form.ts"
-import { CENTS, COARSE, FINE, FOUR_DIGITS, TENTHS, WHOLE, WHOLE_FROM_TEN } from "./style.ts"
+import {
+  CENTS,
+  COARSE,
+  FINE,
+  FOUR_DIGITS,
+  HUNDREDTHS_BELOW_ONE,
+  TENTHS,
+  THOUSANDTHS,
+  WHOLE,
+  WHOLE_FROM_TEN,
+} from "./style.ts"
 
 export type NumberMeasureId = Exclude<MeasureId, "text" | "yes_no">
 
@@ -28,6 +38,14 @@ export const NUMBER_FORMS: Readonly<Record<NumberMeasureId, NumberForm>> = {
     LENGTH_UNITS,
     { bare: inch, style: FEET_INCHES, example: "10' 6 1/2\"" },
     writtenIn(millimetre, WHOLE_FROM_TEN, "3200 mm"),
+  ),
+  // What bends or moves a little: a sixteenth of an inch would swallow it.
+  small_length: numberForm(
+    "a small length",
+    "m",
+    LENGTH_UNITS,
+    writtenIn(inch, THOUSANDTHS, "0.034 in"),
+    writtenIn(millimetre, HUNDREDTHS_BELOW_ONE, "0.9 mm"),
   ),
   area: numberForm(
     "an area",

@@ -42,4 +42,11 @@ export const TENTHS: readonly Step[] = [{ decimals: 1 }]
 export const CENTS: readonly Step[] = [{ decimals: 2, fixed: true }]
 /** A tenth matters in a thickness or a gap; in a span it is noise. */
 export const WHOLE_FROM_TEN: readonly Step[] = [{ below: 10, decimals: 1 }, { decimals: 0 }]
+/** A thousandth of an inch, and what is about as much of a millimetre; of anything smaller its first digit. */
+export const THOUSANDTHS: readonly Step[] = [{ below: 0.01, significant: 1 }, { decimals: 3 }]
+export const HUNDREDTHS_BELOW_ONE: readonly Step[] = [
+  { below: 0.1, significant: 1 },
+  { below: 1, decimals: 2 },
+  { decimals: 1 },
+]
 export const FOUR_DIGITS: readonly Step[] = [{ below: 1000, significant: 4 }, { decimals: 0 }]

@@ -163,7 +163,7 @@ export const beamSpans: Section = {
       kind: "formula",
       name: "beam_deflection",
       label: "Sag under live load, with its reserve",
-      measure: "length",
+      measure: "small_length",
       formula:
         "beam_stiffness_reserve * span_deflection_share * beam_line_load_live * beam_span_checked ^ 4 / (beam_e_adjusted * beam_section_modulus * beam_depth / 2)",
       why: "In the middle of the span.",
@@ -173,7 +173,7 @@ export const beamSpans: Section = {
       kind: "formula",
       name: "beam_deflection_allowed",
       label: "Sag allowed",
-      measure: "length",
+      measure: "small_length",
       formula: "beam_span_checked / deflection_limit",
       why: "The span over the limit you chose.",
       sources: [BEAM_SPANS],

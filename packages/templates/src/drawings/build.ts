@@ -31,6 +31,8 @@ export interface Build {
   readonly surface: "tiles" | "sheets" | "boards along" | "boards across"
   readonly edge?: "upright" | "kerb"
   readonly net: boolean
+  /** What posts of a guard are bolted to at the long sides: its outer faces. At the ends they stand against the platform's own. */
+  readonly guard?: { readonly near: Coordinate; readonly far: Coordinate }
   /** Ramps at the ends, besides steps. */
   readonly ramps: boolean
   /** Rows of blocking: along the sheets' joints, or shared out. */

@@ -66,6 +66,10 @@ export const BOARDWALK_DRAWINGS = drawingsOf({
   edge: "kerb",
   ramps: true,
   net: false,
+  guard: {
+    near: [{ of: "stringers.y", row: 1 }, { half: "-stringer_thickness" }],
+    far: [{ of: "stringers.y", row: "stringer_count" }, { half: "stringer_thickness" }],
+  },
 })
 
 export const DECK_DRAWINGS = drawingsOf({
@@ -88,6 +92,7 @@ export const DECK_DRAWINGS = drawingsOf({
   surface: "boards along",
   ramps: false,
   net: false,
+  guard: { near: [], far: "platform_width" },
   blocking: "even",
 })
 

@@ -20,6 +20,7 @@ const LAYERS = [
   { id: "access", title: "Ramps and steps", fill: "board", storey: 4 },
   { id: "net", title: "Net", fill: "net" },
   { id: "posts", title: "Net posts", fill: "post" },
+  { id: "guards", title: "Guard posts", fill: "timber" },
   { id: "outline", title: "Outline", fill: "outline", outline: true },
   { id: "heights", title: "Heights", fill: "height" },
   { id: "dimensions", title: "Dimensions", fill: "dimension" },

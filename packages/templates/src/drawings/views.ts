@@ -2,6 +2,7 @@ import type { Drawing, Shape } from "@pegbook/engine"
 import type { Build } from "./build.ts"
 import { across, along, levels, one } from "./dimensions.ts"
 import { contours, groundBeside, groundUnder, heightsOf, padCut, SIDES, type Side } from "./ground.ts"
+import { guardDimensions, guardsFromAbove, guardsSeen } from "./guards.ts"
 import { type LayerId, layersOf } from "./layers.ts"
 import {
   access,
@@ -70,6 +71,7 @@ export function plan(build: Build): Drawing {
       ...joints(build.lines),
       ...contours(),
       ...postMarks(build),
+      ...guardsFromAbove(build),
       ...access(build),
       outline(),
       ...along(build),
@@ -94,6 +96,7 @@ export function sectionAlong(build: Build): Drawing {
       ...lines(build.lines, { line: 1 }),
       ...cut(joists(build)),
       ...surface(build, "along"),
+      ...guardsSeen(build, 1, true),
       outline(),
       ...along(build),
       ...levels(build),
@@ -121,6 +124,7 @@ export function sectionAcross(build: Build): Drawing {
       ...cut(rims(build, 2)),
       ...surface(build, "across"),
       ...cut(edgeSides(build)),
+      ...guardsSeen(build, 2, true),
       outline(),
       ...across(build),
       ...levels(build),
@@ -165,6 +169,8 @@ function elevation(build: Build, side: Side): Drawing {
       ...edgeSeen(build, side.side),
       ...net(build, long),
       ...posts(build),
+      ...guardsSeen(build, side.side),
+      ...guardDimensions(build, side.side),
       outline(),
       ...heightsOf(side.side),
       one(

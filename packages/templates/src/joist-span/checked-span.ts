@@ -39,7 +39,7 @@ export const checkedSpan: Section = {
       kind: "formula",
       name: "joist_deflection",
       label: "Sag under live load",
-      measure: "length",
+      measure: "small_length",
       formula:
         "span_deflection_share * joist_line_load_live * joist_span_checked ^ 4 / (joist_e_adjusted * joist_section_modulus * joist_depth / 2)",
       why: "In the middle of the span.",
@@ -49,7 +49,7 @@ export const checkedSpan: Section = {
       kind: "formula",
       name: "joist_deflection_allowed",
       label: "Sag allowed",
-      measure: "length",
+      measure: "small_length",
       formula: "joist_span_checked / deflection_limit",
       why: "The span over the limit you chose.",
       sources: [FLOOR_SPANS],

@@ -599,7 +599,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
     column(
       "sag_live",
       "Sag under people",
-      "length",
+      "small_length",
       `IF(covered; ${lonely("sag_live", "span")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
       "How springy it feels.",
       BEAM_STATICS,
@@ -607,7 +607,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
     column(
       "sag_total",
       "Sag in all",
-      "length",
+      "small_length",
       `IF(covered; ${lonely("sag_total", "span")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
       "With the platform's weight. Wet timber goes on sagging, to about twice this.",
       BEAM_STATICS,
@@ -844,7 +844,7 @@ function actionTables(members: readonly FloorMember[]): readonly TableEntry[] {
         column(
           "deflection",
           "Sag",
-          "length",
+          "small_length",
           "sag * IF(INDEX(member_actions.sag_total; MATCH(member; member_actions.member; 0)) = 0; 1; INDEX(members.sag_total; MATCH(member; members.member; 0)) / INDEX(member_actions.sag_total; MATCH(member; member_actions.member; 0)))",
           "With the member's own stiffness, which makes of the sag at 1 GPa the one that is checked. Blank where no table holds it.",
           ARITHMETIC,

@@ -43,10 +43,14 @@ export function crossings(polynomial: Polynomial, length: number): readonly numb
   return unitCrossings(unit).map((at) => at * length)
 }
 
+/** Every place strictly between 0 and `length` where the polynomial turns from rising to falling or back, ascending. */
+export const turns = (polynomial: Polynomial, length: number): readonly number[] =>
+  crossings(slopeOf(polynomial), length)
+
 /** The greatest value on 0 to `length`, both ends included. */
 export function greatest(polynomial: Polynomial, length: number): Extreme {
   let best: Extreme = { value: valueAt(polynomial, 0), at: 0 }
-  for (const at of [...crossings(slopeOf(polynomial), length), length]) {
+  for (const at of [...turns(polynomial, length), length]) {
     best = greaterOf(best, { value: valueAt(polynomial, at), at })
   }
   return best

@@ -1,7 +1,7 @@
 import type { Solution, SolverGiven, SolverValue } from "@pegbook/engine"
 import { type Beam, solveBeam } from "./beam.ts"
 import type { BeamActions } from "./beam-loads.ts"
-import { greaterOf, valueAt } from "./beam-polynomial.ts"
+import { greaterOf, turns, valueAt } from "./beam-polynomial.ts"
 import { isOverhang, type Line, loadOf, workLine } from "./line-actions.ts"
 
 /**
@@ -135,7 +135,8 @@ export function solveMemberCurves(members: readonly MemberLines[]): (given: Solv
       return hardest === undefined ? [] : curveOf(hardest)
     }),
     report: {
-      method: "the beam's own curves, read off at even steps between supports and joints",
+      method:
+        "the beam's own curves, read off at even steps between supports and joints, and where they turn",
       unmet: [],
     },
   })
@@ -158,10 +159,17 @@ function curveOf({ member, beam, load }: WorkedLine) {
   const stretches = answer.effects[0]?.stretches ?? []
   const isAmong = (places: readonly number[], position: number) =>
     places.some((place) => Math.abs(place - position) <= NOISE * (beam.end - beam.start))
-  const points = stretches.flatMap(({ from, to, moment, shear, deflection }) =>
-    Array.from({ length: POINTS_A_STRETCH + 1 }, (_, step) => {
-      const along = ((to - from) * step) / POINTS_A_STRETCH
-      return {
+  const points = stretches.flatMap(({ from, to, moment, shear, deflection }) => {
+    const length = to - from
+    const steps = Array.from(
+      { length: POINTS_A_STRETCH + 1 },
+      (_, step) => (length * step) / POINTS_A_STRETCH,
+    )
+    const between = [...turns(moment, length), ...turns(deflection, length)]
+    const places = [...steps, ...between.filter((place) => !isAmong(steps, place))]
+    return places
+      .sort((a, b) => a - b)
+      .map((along) => ({
         member,
         position: from + along,
         at_support: isAmong(beam.supports, from + along),
@@ -169,9 +177,8 @@ function curveOf({ member, beam, load }: WorkedLine) {
         shear: valueAt(shear, along),
         moment: valueAt(moment, along),
         sag: valueAt(deflection, along),
-      }
-    }),
-  )
+      }))
+  })
   const moment = withoutNoise(points.map((point) => point.moment))
   const shear = withoutNoise(points.map((point) => point.shear))
   const sag = withoutNoise(points.map((point) => point.sag))

@@ -252,6 +252,69 @@ describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s
     expect(foot).toBeCloseTo(metres(book, "top_level"), 9)
   })
 
+  describe.runIf(book.has("guard_sides"))("posts of a guard on all sides", () => {
+    const { book: guarded } = openBook(template)
+    guarded.editAll({ guard_where: "on all sides", platform_length: "16 ft" })
+    const seen = (id: string) => areas(resolveDrawing(find(drawings, id), guarded).shapes, "guards")
+    const ofSide = (id: string, side: number) => seen(id).filter(({ of }) => of.row === side)
+    const cell = (name: string, row = 1) => metres(guarded, name, row)
+    const SIDES = [1, 2, 3, 4] as const
+
+    test("stand along their side from end to end, as far apart as their row says", () => {
+      for (const side of SIDES) {
+        const axis = side % 2 === 1 ? "u" : "v"
+        const places = ofSide("plan", side).map((shape) => spanOf(shape, axis))
+        expect(places, `side ${side}`).toHaveLength(cell("guard_sides.posts", side))
+        expect(places.length).toBeGreaterThan(1)
+        expect(places[0]?.[0]).toBeCloseTo(0, 9)
+        expect(places.at(-1)?.[1]).toBeCloseTo(cell("guard_sides.length", side), 9)
+        for (const [at, [from]] of places.entries())
+          expect(from).toBeCloseTo(at * cell("guard_sides.spacing", side), 9)
+      }
+    })
+
+    test("stand against the outside of the frame, none in another's place", () => {
+      const plan = resolveDrawing(find(drawings, "plan"), guarded).shapes
+      const frame = [...areas(plan, "rims"), ...areas(plan, "joists"), ...areas(plan, "lines")]
+      const apart = (one: DrawnShape, other: DrawnShape) =>
+        (["u", "v"] as const).some((axis) => {
+          const [[a, b], [c, d]] = [spanOf(one, axis), spanOf(other, axis)]
+          return b <= c + HAIR || d <= a + HAIR
+        })
+      const posts = areas(plan, "guards")
+      for (const [at, one] of posts.entries())
+        for (const other of [...frame, ...posts.slice(at + 1)])
+          expect(apart(one, other), `${one.of.row}: ${other.of.name} ${other.of.row}`).toBe(true)
+      // On the long sides they touch what they are bolted to.
+      const timber = Math.min(...frame.map((shape) => spanOf(shape, "v")[0]))
+      for (const post of ofSide("plan", 1)) expect(spanOf(post, "v")[1]).toBeCloseTo(timber, 9)
+    })
+
+    test("reach from under the edge timber to the guard's height; behind the platform what is over it is seen", () => {
+      const depth = guarded.has("rim_depth") ? "rim_depth" : "stringer_depth"
+      const surface = metres(guarded, "top_level")
+      const foot = surface - metres(guarded, "surface_build_up") - metres(guarded, depth)
+      for (const side of SIDES) {
+        const behind = ((side + 1) % 4) + 1
+        for (const other of SIDES)
+          for (const shape of ofSide(`side-${side}`, other)) {
+            const [low, high] = spanOf(shape, "v")
+            expect(high - surface).toBeCloseTo(cell("guard_sides.height", other), 9)
+            expect(low).toBeCloseTo(other === behind ? surface : foot, 9)
+          }
+        expect(ofSide(`side-${side}`, side)).toHaveLength(cell("guard_sides.posts", side))
+      }
+      // A section shows what lies behind the cut, and the two sides that it cuts across.
+      expect(new Set(seen("section-along").map(({ of }) => of.row))).toEqual(new Set([2, 3, 4]))
+      expect(new Set(seen("section-across").map(({ of }) => of.row))).toEqual(new Set([1, 3, 4]))
+    })
+
+    test("are drawn nowhere while none is counted", () => {
+      for (const drawing of drawings)
+        expect(areas(resolveDrawing(drawing, book).shapes, "guards"), drawing.id).toEqual([])
+    })
+  })
+
   test("the stack of layers is drawn from the same rows as the plan", () => {
     const rows = (id: string, layer: string) =>
       new Set(areas(shapesOf(id), layer).map((shape) => shape.of.row))

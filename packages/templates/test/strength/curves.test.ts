@@ -73,6 +73,22 @@ describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s
     }
   })
 
+  test("the greatest moment is read where the shear is nothing or leaps over it", () => {
+    for (const member of members) {
+      const points = all.filter((point) => point.member === member)
+      const mostShear = Math.max(...points.map(({ shear }) => Math.abs(shear)))
+      const [first] = points
+      if (first === undefined) throw new Error(member)
+      const bent = points.reduce(
+        (most, one) => (Math.abs(one.moment) > Math.abs(most.moment) ? one : most),
+        first,
+      )
+      const there = points.filter(({ position }) => position === bent.position).map(({ shear }) => shear)
+      expect(Math.min(...there), member).toBeLessThan(1e-6 * mostShear)
+      expect(Math.max(...there), member).toBeGreaterThan(-1e-6 * mostShear)
+    }
+  })
+
   test("the greatest sag along a member is not more than the one that is checked, with people where they press hardest", () => {
     const names = book.entry("members.member").readings ?? []
     const checked = book.entry("members.sag_total").readings ?? []

@@ -10,8 +10,8 @@ import { demo, TEMPLATES, template } from "@pegbook/templates"
 import { type Accessor, batch, createSignal } from "solid-js"
 import { createKeeper, type Keeper, type KeptState } from "../storage/keeper.ts"
 import { freshTitle, type Shelved } from "../storage/kept-workbook.ts"
-import { packPhotos, unpackPhotos } from "../storage/photo-file.ts"
-import { newPhotoId, type Photos } from "../storage/photos.ts"
+import { MOST_PHOTOS, packPhotos, unpackPhotos } from "../storage/photo-file.ts"
+import { newPhotoId, type Photo, type Photos } from "../storage/photos.ts"
 import { type Preferences, proposedUnits, readPreferences } from "../storage/preferences.ts"
 import { createShelf } from "../storage/shelf.ts"
 import { KEYS, refusalOf, type Stores } from "../storage/store.ts"
@@ -52,6 +52,8 @@ export interface Session {
 
   /** Those kept with the steps of all workbooks. */
   readonly photos: Photos
+  /** Counts up when the open workbook was given photos that nobody added here. */
+  readonly photosCame: Accessor<number>
   /** The open workbook as a file, with its photos; a notice says so where not all of them are in it. */
   file(): Promise<{ readonly name: string; readonly text: string } | undefined>
   /** Opens what is in a file as a workbook of its own; `false`, and a notice why, where it cannot be read. */
@@ -97,6 +99,7 @@ export async function openSession(
   const [current, setCurrent] = createSignal("")
   const [sheet, setSheet] = createSignal<Sheet>()
   const [notice, setNotice] = createSignal<Notice>()
+  const [photosCame, setPhotosCame] = createSignal(0)
   const [states, setStates] = createSignal<ReadonlyMap<string, KeptState>>(new Map())
   const keepers = new Map<string, Keeper>()
   const preferencesKeeper = createKeeper(
@@ -143,7 +146,7 @@ export async function openSession(
       stays: true,
       choices: [
         { text: spoken.kept.takeOther, act: () => void inTurn(takeOther) },
-        { text: spoken.kept.keepCopy, act: () => void inTurn(async () => keepCopy()) },
+        { text: spoken.kept.keepCopy, act: () => void inTurn(keepCopy) },
       ],
     })
   }
@@ -184,6 +187,7 @@ export async function openSession(
           await putAway()
           const copy = storeCopy(title, mine)
           await openKept(copy, mine)
+          await copyPhotos(id, copy)
         }),
     })
   }
@@ -202,16 +206,27 @@ export async function openSession(
     return copy
   }
 
-  /** What is open here goes on as a copy. All at once, since the page may be going away. */
-  function keepCopy(): void {
+  /** What is open here goes on as a copy. All is begun at once, since the page may be going away; photos take a while. */
+  function keepCopy(): Promise<void> {
     const open = sheet()
-    if (open === undefined) return
-    const title = session.title()
-    letGo(current())
+    if (open === undefined) return Promise.resolve()
+    const [id, title] = [current(), session.title()]
+    letGo(id)
     const copy = storeCopy(spoken.kept.copyTitle(title), open.document())
     lay(copy, open)
     void refresh()
     setNotice({ text: spoken.kept.keptCopy(session.title()), stays: true })
+    return copyPhotos(id, copy)
+  }
+
+  /** For the open workbook, which is the copy. */
+  async function copyPhotos(from: string, to: string): Promise<void> {
+    try {
+      if ((await stores.photos.copy(from, to)) > 0) setPhotosCame((times) => times + 1)
+    } catch (thrown) {
+      const text = spoken.kept.copyWithoutPhotos(session.title(), refusalWords(refusalOf(thrown)))
+      setNotice({ text, stays: true })
+    }
   }
 
   stores.onCleared(
@@ -255,8 +270,8 @@ export async function openSession(
     if (unsaved().includes(current())) holdOpen()
     unsubscribe()
     unsubscribe = next.subscribe((change) => {
-      // A better plan of the same things is nothing that is saved.
-      if (change === "settled") return
+      // A better plan of the same things is nothing that is saved, and neither is an edit that is only shown.
+      if (change !== "changed") return
       keeperOf(id).changed()
       setNotice((said) => (said?.undo === undefined && said?.stays === undefined ? undefined : said))
     })
@@ -311,8 +326,52 @@ export async function openSession(
   async function putAway(): Promise<void> {
     if (!hasDiverged()) await keepers.get(current())?.flush()
     if (!hasDiverged()) return
-    keepCopy()
+    await keepCopy()
     await keepers.get(current())?.flush()
+  }
+
+  /** A workbook and its photos, or neither; alone only where that was asked for. */
+  async function takeAway(id: string, alone = false): Promise<void> {
+    if (id === current()) await putAway()
+    const wasOpen = id === current()
+    const kept = shelf.find(id)
+    if (kept === undefined) return
+    const title = titleOf(kept)
+    const putBack = await shelf.remove(id)
+    let photos: readonly Photo[] = []
+    try {
+      if (!alone) photos = await stores.photos.removeAll(id)
+    } catch {
+      await putBack().finally(showShelf)
+      setNotice({
+        text: spoken.workbooks.photosStay(title),
+        stays: true,
+        choices: [
+          { text: spoken.workbooks.tryAgain, act: () => void session.remove(id) },
+          { text: spoken.workbooks.removeAlone, act: () => void inTurn(() => takeAway(id, true)) },
+        ],
+      })
+      return
+    }
+    letGo(id)
+    if (wasOpen) await openFirst(undefined)
+    showShelf()
+    tabs.tell({ removed: id })
+    setNotice({
+      text: spoken.workbooks.removed(title),
+      undo: () =>
+        void inTurn(async () => {
+          await putBack().finally(showShelf)
+          for (const photo of photos) await stores.photos.put(photo)
+          if (wasOpen) {
+            await putAway()
+            const back = shelf.find(id)
+            if (back !== undefined && "document" in back) await openKept(id, back.document)
+          }
+          tabs.tell({ saved: id })
+          setNotice({ text: spoken.workbooks.backAgain(title) })
+        }),
+    })
   }
 
   /** Keeps a file's photos with this workbook; a notice says how many it could not, and why. */
@@ -389,36 +448,7 @@ export async function openSession(
         await shelf.save(id).finally(showShelf)
         tabs.tell({ saved: id })
       }),
-    remove: (id) =>
-      inTurn(async () => {
-        if (id === current()) await putAway()
-        const wasOpen = id === current()
-        const kept = shelf.find(id)
-        if (kept === undefined) return
-        const title = titleOf(kept)
-        const putBack = await shelf.remove(id)
-        // The workbook is gone by now, whatever becomes of its photos.
-        const photos = await stores.photos.removeAll(id).catch(() => [])
-        letGo(id)
-        if (wasOpen) await openFirst(undefined)
-        showShelf()
-        tabs.tell({ removed: id })
-        setNotice({
-          text: spoken.workbooks.removed(title),
-          undo: () =>
-            void inTurn(async () => {
-              await putBack().finally(showShelf)
-              for (const photo of photos) await stores.photos.put(photo)
-              if (wasOpen) {
-                await putAway()
-                const back = shelf.find(id)
-                if (back !== undefined && "document" in back) await openKept(id, back.document)
-              }
-              tabs.tell({ saved: id })
-              setNotice({ text: spoken.workbooks.backAgain(title) })
-            }),
-        })
-      }),
+    remove: (id) => inTurn(() => takeAway(id)),
     startAgain() {
       const id = current()
       const open = sheet()
@@ -433,6 +463,7 @@ export async function openSession(
       session.say(spoken.startedAgain(open.scenario().title), () => reopen(id, definition, before))
     },
     photos: stores.photos,
+    photosCame,
     async file() {
       const open = sheet()
       if (open === undefined) return undefined
@@ -446,10 +477,15 @@ export async function openSession(
         setNotice({ text: spoken.files.withoutPhotos(refusalWords(refusalOf(thrown))), stays: true })
         return bare
       }
-      if (photos.leftOut > 0) {
-        setNotice({ text: spoken.files.photosLeftOut(photos.leftOut, LARGEST_FILE), stays: true })
+      const { packed, leftOut } = photos
+      if (leftOut > 0) {
+        const isFull = packed.length < MOST_PHOTOS
+        const text = isFull
+          ? spoken.files.photosLeftOut(leftOut, LARGEST_FILE)
+          : spoken.files.photosTooMany(leftOut, MOST_PHOTOS)
+        setNotice({ text, stays: true })
       }
-      return workbookFile(title, document, photos.packed)
+      return workbookFile(title, document, packed)
     },
     async openFile(file) {
       let opened = false
@@ -488,12 +524,12 @@ export async function openSession(
       else session.offer(spoken.updates.notSaved, [])
     },
     flush() {
-      if (hasDiverged()) keepCopy()
+      if (hasDiverged()) void keepCopy()
       for (const keeper of keepers.values()) void keeper.flush()
       void preferencesKeeper.flush()
     },
     async saveAll() {
-      if (hasDiverged()) keepCopy()
+      if (hasDiverged()) await keepCopy()
       await Promise.all([...[...keepers.values()].map((keeper) => keeper.flush()), preferencesKeeper.flush()])
       return unsaved().length === 0
     },

@@ -59,6 +59,9 @@ export interface Sheet {
   originalRows(table: string): readonly TypedRow[]
 
   edit(name: string, typed: string): EditResult
+  /** Shows what an edit would give, and makes none: neither undone nor saved. The next edit takes its place. */
+  preview(name: string, typed: string): EditResult
+  endPreview(): void
   editTable(name: string, rows: readonly TypedRow[]): EditResult
   restore(name: string): EditResult
   /** What was typed over figures, formulas and cells of tables of figures in the scenario that is open, by name. */
@@ -156,10 +159,14 @@ export function mirror(book: Book): Sheet {
     })
   }
 
+  /** What is previewed, which the next change may put back. */
+  let previewed: readonly Moved[] = NOTHING_MOVED
+
   function changing(name: string, change: () => EditResult): EditResult {
     const result = change()
     if (result.accepted) {
-      const touched = touchedBy(book, withoutRow(name), result.moved)
+      const touched = touchedBy(book, withoutRow(name), [...previewed, ...result.moved])
+      previewed = NOTHING_MOVED
       // A check's advice has values of any entry in it; what is wrong may be wrong for another reason now.
       refresh(
         (one, view) =>
@@ -171,6 +178,7 @@ export function mirror(book: Book): Sheet {
 
   function changingAll<T>(change: () => T): T {
     const result = change()
+    previewed = NOTHING_MOVED
     refresh(() => true)
     return result
   }
@@ -203,6 +211,12 @@ export function mirror(book: Book): Sheet {
     originalRows: (table) => originalRows(book.definition, table),
 
     edit: (name, typed) => changing(name, () => book.edit(name, typed)),
+    preview(name, typed) {
+      const result = changing(name, () => book.preview(name, typed))
+      if (result.accepted) previewed = result.moved
+      return result
+    },
+    endPreview: () => void changingAll(() => book.endPreview()),
     editTable: (name, rows) => changing(name, () => book.editTable(name, rows)),
     restore: (name) => changing(name, () => book.restore(name)),
     typedOver: () =>

@@ -22,7 +22,7 @@ const PART = 60_000
 const LARGEST_PHOTO = 4_000_000
 /** Of each side, in pixels: a small file can hold a picture that fills a phone's memory. */
 const LONGEST_SIDE = 4_096
-const MOST_PHOTOS = 500
+export const MOST_PHOTOS = 500
 const LONGEST_STAGE = 200
 
 /** Photos as a file holds them, in the order given, for as long as they fit into this many bytes; and how many do not. */

@@ -18,7 +18,9 @@ export interface Photos {
   all(workbook: string): Promise<readonly Photo[]>
   put(photo: Photo): Promise<void>
   remove(id: string): Promise<void>
-  /** Takes away all photos of a workbook, and returns them. */
+  /** All photos of one workbook for another too, or none; how many there are. */
+  copy(from: string, to: string): Promise<number>
+  /** Takes away all photos of a workbook, or none, and returns them. */
   removeAll(workbook: string): Promise<readonly Photo[]>
 }
 
@@ -70,6 +72,13 @@ export function indexedDbPhotos(): Photos {
     },
     async remove(id) {
       await (await connect()).delete(PHOTOS, id)
+    },
+    async copy(from, to) {
+      const transaction = (await connect()).transaction(PHOTOS, "readwrite")
+      const found: Photo[] = await transaction.store.index(PLACE).getAll(everyStage(from))
+      const copies = found.map((photo) => ({ ...photo, id: newPhotoId(), workbook: to }))
+      await Promise.all([...copies.map((photo) => transaction.store.put(photo)), transaction.done])
+      return copies.length
     },
     async removeAll(workbook) {
       const transaction = (await connect()).transaction(PHOTOS, "readwrite")

@@ -69,6 +69,7 @@ const SKETCHES: Readonly<Record<string, string>> = {
 
 const MEASURED: Readonly<Record<MeasureId, string>> = {
   length: "A length",
+  small_length: "A small length, such as a sag",
   area: "An area",
   volume: "A volume",
   bulk_volume: "A volume of loose stuff",
@@ -158,6 +159,10 @@ export const en = {
     untitled: "A workbook without a name",
     unreadable: (reason: string) => `It cannot be opened, and is kept untouched. ${reason}`,
     removed: (title: string) => `Deleted the workbook “${title}”.`,
+    photosStay: (title: string) =>
+      `The workbook “${title}” is still here: the browser would not delete its photos. Close other tabs with this page and try again; or delete the workbook alone, and its photos stay in this browser until you clear what it keeps for this page.`,
+    tryAgain: "Try again",
+    removeAlone: "Delete it without its photos",
     backAgain: (title: string) => `The workbook “${title}” is back.`,
     refused: (reason: string) => `That did not work. ${reason}`,
   },
@@ -615,7 +620,6 @@ export const en = {
     of: (member: string) => `Along the ${member}`,
     says: "Triangles are supports, rings are joints. The moment is drawn on the side that is pulled, the sag downwards, both many times enlarged. The greatest of each is marked, with its distance from the first end.",
     greatest: (text: string, place: string) => `${text} at ${place}`,
-    tooSmall: "too small to show",
   },
   drawings: {
     title: "Drawings",
@@ -672,6 +676,8 @@ export const en = {
     copyTitle: (title: string) => `${title}, copy`,
     keptCopy: (title: string) =>
       `Yours goes on here as “${title}”. What the other tab saved is in the list under Start.`,
+    copyWithoutPhotos: (title: string, reason: string) =>
+      `Yours goes on here as “${title}”, but without its photos: they are still with what the other tab saved, in the list under Start. ${reason}`,
     removedElsewhere:
       "This workbook was deleted in another tab. It is still whole here: change anything, or save it to a file, and it is kept again.",
     savedAgain: (count: number) =>
@@ -688,6 +694,8 @@ export const en = {
       `It is ${Math.ceil(bytes / 1e6)} MB large, and a workbook is never more than ${most / 1e6} MB. Choose a file that was saved here.`,
     photosLeftOut: (count: number, most: number) =>
       `${many(count, "photo is", "photos are")} not in the file: with all of them it would be larger than ${most / 1e6} MB. The newest were left out.`,
+    photosTooMany: (count: number, most: number) =>
+      `${many(count, "photo is", "photos are")} not in the file: a file holds at most ${most} photos. The newest were left out, and are only in this browser.`,
     withoutPhotos: (reason: string) => `The file was saved without its photos. ${reason}`,
     photosNotKept: (reason: string) =>
       `The workbook is open, but not all photos of the file were kept. ${reason}`,

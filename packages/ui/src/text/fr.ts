@@ -86,6 +86,7 @@ const SKETCHES: InterfaceWords["sketches"] = {
 
 const MEASURED: Readonly<Record<MeasureId, string>> = {
   length: "Une longueur",
+  small_length: "Une petite longueur, comme une flèche",
   area: "Une aire",
   volume: "Un volume",
   bulk_volume: "Un volume de matière en vrac",
@@ -173,6 +174,10 @@ const words: InterfaceWords = {
     untitled: "Classeur sans nom",
     unreadable: (reason) => `Il ne peut pas être ouvert, et reste conservé tel quel. ${reason}`,
     removed: (title) => `Classeur « ${title} » supprimé.`,
+    photosStay: (title) =>
+      `Le classeur « ${title} » est encore ici : le navigateur n'a pas voulu supprimer ses photos. Fermez les autres onglets de cette page et réessayez ; ou supprimez le classeur seul, et ses photos restent dans ce navigateur jusqu'à ce que vous vidiez ce qu'il conserve pour cette page.`,
+    tryAgain: "Réessayer",
+    removeAlone: "Le supprimer sans ses photos",
     backAgain: (title) => `Le classeur « ${title} » est de retour.`,
     refused: (reason) => `Cela n'a pas marché. ${reason}`,
   },
@@ -628,7 +633,6 @@ const words: InterfaceWords = {
     of: (member) => `Le long des pièces : ${member}`,
     says: "Les triangles sont des appuis, les anneaux des joints. Le moment est dessiné du côté tendu, la flèche vers le bas, tous deux très agrandis. Le plus grand de chacun est marqué, avec sa distance du premier bout.",
     greatest: (text, place) => `${text} à ${place}`,
-    tooSmall: "trop petit pour s'écrire",
   },
   drawings: {
     title: "Dessins",
@@ -686,6 +690,8 @@ const words: InterfaceWords = {
     copyTitle: (title) => `${title}, copie`,
     keptCopy: (title) =>
       `Le vôtre continue ici sous « ${title} ». Ce que l'autre onglet a enregistré est dans la liste de l'accueil.`,
+    copyWithoutPhotos: (title, reason) =>
+      `Le vôtre continue ici sous « ${title} », mais sans ses photos : elles sont encore avec ce que l'autre onglet a enregistré, dans la liste de l'accueil. ${reason}`,
     removedElsewhere:
       "Ce classeur a été supprimé dans un autre onglet. Il est encore entier ici : changez quelque chose, ou enregistrez-le dans un fichier, et il est conservé de nouveau.",
     savedAgain: (count) =>
@@ -702,6 +708,8 @@ const words: InterfaceWords = {
       `Il fait ${number(Math.ceil(bytes / 1e6))} Mo, et un classeur ne dépasse jamais ${number(most / 1e6)} Mo. Choisissez un fichier enregistré ici.`,
     photosLeftOut: (count, most) =>
       `${many(count, "photo n'est", "photos ne sont")} pas dans le fichier : avec toutes, il dépasserait ${number(most / 1e6)} Mo. Les plus récentes ont été laissées de côté.`,
+    photosTooMany: (count, most) =>
+      `${many(count, "photo n'est", "photos ne sont")} pas dans le fichier : un fichier en contient au plus ${number(most)}. Les plus récentes ont été laissées de côté, et ne sont que dans ce navigateur.`,
     withoutPhotos: (reason) => `Le fichier a été enregistré sans ses photos. ${reason}`,
     photosNotKept: (reason) =>
       `Le classeur est ouvert, mais les photos du fichier n'ont pas toutes été conservées. ${reason}`,

@@ -258,6 +258,88 @@ test("the second tab takes what the first saved; its own comes back as a copy wh
   expect(stored()).toEqual({ platform_length: "21 ft" })
 })
 
+const ADDED = "2024-05-06T07:00:00.000Z"
+const photoOf = (workbook: string, id = "a") => ({
+  id,
+  workbook,
+  stage: "mark-out",
+  added: ADDED,
+  picture: new Blob(["x"], { type: "image/jpeg" }),
+})
+
+test("the copy that goes on beside the other tab's has its photos too, however it came to be", async () => {
+  for (const way of ["chosen", "undone", "left"] as const) {
+    const { first, second, id, stores } = await twoTabs()
+    await stores.photos.put(photoOf(id))
+    first.length("19 ft")
+    await first.close()
+    second.length("17 ft")
+    await second.close()
+    if (way === "chosen") await second.choose(en.kept.keepCopy)
+    if (way === "left") await second.session.saveAll()
+    if (way === "undone") {
+      await second.choose(en.kept.takeOther)
+      second.session.notice()?.undo?.()
+      await second.session.open("none")
+    }
+    const copy = second.session.current()
+    expect(copy, way).not.toBe(id)
+    expect((await second.session.photos.of(copy, "mark-out")).length, way).toBe(1)
+    expect((await second.session.photos.all(id)).length, way).toBe(1)
+    expect(second.session.photosCame(), way).toBe(1)
+  }
+})
+
+test("a copy whose photos the browser will not copy says so", async () => {
+  const { first, second, id, stores } = await twoTabs()
+  await stores.photos.put(photoOf(id))
+  first.length("19 ft")
+  await first.close()
+  second.length("17 ft")
+  await second.close()
+  stores.photos.refuse = named("QuotaExceededError")
+  await second.choose(en.kept.keepCopy)
+  expect(second.session.notice()?.text).toBe(en.kept.copyWithoutPhotos(second.session.title(), en.kept.full))
+})
+
+test("a workbook whose photos cannot be deleted stays, and says so, until that goes or it is deleted alone", async () => {
+  for (const way of [en.workbooks.tryAgain, en.workbooks.removeAlone]) {
+    const { stores, open } = browser()
+    const { session, length, close, choose } = await open()
+    length("18 ft")
+    await close()
+    const id = session.current()
+    const title = session.title()
+    await stores.photos.put(photoOf(id))
+    stores.photos.refuse = named("UnknownError")
+    await session.remove(id)
+    expect(session.notice()?.text).toBe(en.workbooks.photosStay(title))
+    expect(stores.workbooks.records.has(id)).toBe(true)
+    expect(length()).toBe("18 ft")
+
+    if (way === en.workbooks.tryAgain) stores.photos.refuse = undefined
+    await choose(way)
+    expect(stores.workbooks.records.has(id)).toBe(false)
+    expect(session.notice()?.text).toBe(en.workbooks.removed(title))
+    expect((await stores.photos.all(id)).length).toBe(way === en.workbooks.tryAgain ? 0 : 1)
+    session.notice()?.undo?.()
+    await session.open("none")
+    stores.photos.refuse = undefined
+    expect(length()).toBe("18 ft")
+    expect((await stores.photos.all(id)).length).toBe(1)
+  }
+})
+
+test("a file of more photos than one holds says which limit it met", async () => {
+  const { stores, open } = browser()
+  const { session } = await open()
+  for (let number = 1; number <= 502; number++) {
+    await stores.photos.put(photoOf(session.current(), String(number)))
+  }
+  await session.file()
+  expect(session.notice()?.text).toBe(en.files.photosTooMany(2, 500))
+})
+
 test("a page that goes away before the choice was made, or for another workbook, keeps its own as a copy", async () => {
   for (const leave of ["close", "start"] as const) {
     const { first, second, id, stored, hear, stores } = await twoTabs()
@@ -375,8 +457,7 @@ test("photos go with a workbook: into its file, out of it again, and away with i
   length("18 ft")
   const frame = [0xff, 0xd8, 0xff, 0xc0, 0, 11, 8, 0, 9, 0, 16, 1, 1, 0x11, 0]
   const picture = new Blob([Uint8Array.from(frame)], { type: "image/jpeg" })
-  const added = "2024-05-06T07:00:00.000Z"
-  await here.stores.photos.put({ id: "a", workbook: session.current(), stage: "mark-out", added, picture })
+  await here.stores.photos.put({ ...photoOf(session.current()), picture })
   const { text } = (await session.file()) ?? expect.fail("no file")
   const original = session.current()
 
@@ -384,7 +465,7 @@ test("photos go with a workbook: into its file, out of it again, and away with i
   const copy = session.current()
   expect(copy).not.toBe(original)
   const [taken] = await session.photos.of(copy, "mark-out")
-  expect(taken?.added).toBe(added)
+  expect(taken?.added).toBe(ADDED)
   expect(session.sheet()?.document()).not.toHaveProperty("photos")
 
   await session.remove(copy)

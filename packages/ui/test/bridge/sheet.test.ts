@@ -40,6 +40,25 @@ test("after an edit the mirror shows what the book says, everywhere", () => {
   }
 })
 
+test("a preview, the next, the edit that ends them and one that is given up are shown everywhere", () => {
+  const { book, sheet, check } = mirrored()
+  const before = JSON.stringify(book.document())
+  for (const typed of ["14 ft", "20 ft 1 in", "9 ft"]) {
+    expect(sheet.preview("platform_length", typed).accepted).toBe(true)
+    check()
+  }
+  expect(JSON.stringify(book.document())).toBe(before)
+  sheet.edit("platform_length", "20 ft 1 in")
+  check()
+  sheet.preview("platform_length", "9 ft")
+  sheet.edit("platform_width", "10 ft")
+  check()
+  sheet.preview("platform_length", "9 ft")
+  sheet.endPreview()
+  check()
+  expect(sheet.history().length).toBe(2)
+})
+
 test("every blank input filled in, one at a time, wakes what waited for it", () => {
   const { book, sheet, check } = mirrored()
   const blank = book

@@ -28,21 +28,39 @@ export function memoryStore(records = new Map<string, unknown>()) {
   return store
 }
 
-/** Photos in memory, in the order they were put. */
-export function memoryPhotos(): Photos {
+/** Photos in memory, in the order they were put. `refuse` makes every change fail with this error until it is set back. */
+export function memoryPhotos() {
   const kept = new Map<string, Photo>()
   const of = (workbook: string) => [...kept.values()].filter((one) => one.workbook === workbook)
-  return {
-    of: async (workbook, stage) => of(workbook).filter((one) => one.stage === stage),
-    all: async (workbook) => of(workbook),
-    put: async (photo) => void kept.set(photo.id, photo),
-    remove: async (id) => void kept.delete(id),
-    async removeAll(workbook) {
+  const changing = () => {
+    if (photos.refuse !== undefined) throw photos.refuse
+  }
+  const photos = {
+    refuse: undefined as Error | undefined,
+    of: async (workbook: string, stage: string) => of(workbook).filter((one) => one.stage === stage),
+    all: async (workbook: string) => of(workbook),
+    async put(photo: Photo) {
+      changing()
+      kept.set(photo.id, photo)
+    },
+    async remove(id: string) {
+      changing()
+      kept.delete(id)
+    },
+    async copy(from: string, to: string) {
+      changing()
+      const copies = of(from).map((photo) => ({ ...photo, id: `${photo.id}, ${to}`, workbook: to }))
+      for (const photo of copies) kept.set(photo.id, photo)
+      return copies.length
+    },
+    async removeAll(workbook: string) {
+      changing()
       const gone = of(workbook)
       for (const { id } of gone) kept.delete(id)
       return gone
     },
-  }
+  } satisfies Photos & Record<string, unknown>
+  return photos
 }
 
 /** Time that passes only when told. */

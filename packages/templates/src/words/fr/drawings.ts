@@ -18,6 +18,7 @@ export const drawings: Texts = {
   "Edge boards": "Planches de rive",
   "Ramps and steps": "Rampes et marches",
   "Net posts": "Poteaux de filet",
+  "Guard posts": "Poteaux de garde-corps",
   Outline: "Contour",
   Dimensions: "Cotes",
   "Section along": "Coupe en long",

@@ -21,8 +21,8 @@ export const extra: Texts = {
   "sheets used": "panneaux utilisés",
   "stiffness method, exact along each span; live load on every span or not, whichever is worst; joints turn freely":
     "méthode des rigidités, exacte sur chaque portée ; surcharge sur chaque portée ou non, le pire des cas ; joints libres de tourner",
-  "the beam's own curves, read off at even steps between supports and joints":
-    "les courbes mêmes de la poutre, lues à pas réguliers entre appuis et joints",
+  "the beam's own curves, read off at even steps between supports and joints, and where they turn":
+    "les courbes mêmes de la poutre, lues à pas réguliers entre appuis et joints, et là où elles tournent",
   "repeated tries of the published formula, each from half way to the last answer":
     "essais répétés de la formule publiée, chacun à mi-chemin de la dernière réponse",
   depth: "profondeur",

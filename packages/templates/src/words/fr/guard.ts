@@ -86,7 +86,13 @@ export const guard: Texts = {
   Posts: "Poteaux",
   "One more than bays. A corner where two sides meet has two: each side stands by itself.":
     "Un de plus que les intervalles. Un coin où deux côtés se rejoignent en a deux : chaque côté se tient seul.",
-  "Alike along a side.": "Pareils le long d'un côté.",
+  "From middle to middle, alike along a side. The outer two end where the side ends.":
+    "De milieu en milieu, pareils le long d'un côté. Les deux extrêmes finissent là où le côté finit.",
+  "Above the surface, by the code you chose.": "Au-dessus de la surface, selon le code choisi.",
+  "Along the side": "Le long du côté",
+  "What lies against the edge timber.": "Ce qui s'appuie contre la pièce de rive.",
+  Outwards: "Vers l'extérieur",
+  "How far a post stands out.": "De combien un poteau dépasse.",
   "Guard posts to buy and to set": "Poteaux de garde-corps à acheter et à poser",
   "All sides together, in one row. Rails and what fills the bays are not counted here: your code says how close they stand.":
     "Tous les côtés ensemble, en une rangée. Lisses et remplissage ne sont pas comptés ici : votre code dit à quel écart ils se tiennent.",

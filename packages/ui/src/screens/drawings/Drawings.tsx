@@ -139,7 +139,16 @@ function OneDrawing(props: { readonly drawing: Drawing; readonly drawings: reado
             point={setPointed}
             choose={(one) => walk.light(one)}
             nameOf={nameOf}
-            change={(name, typed) => setProblems(sheet.edit(name, typed).problems)}
+            change={(name, typed) => {
+              const { accepted, problems } = sheet.edit(name, typed)
+              if (!accepted) sheet.endPreview()
+              setProblems(problems)
+            }}
+            preview={(name, typed) => setProblems(sheet.preview(name, typed).problems)}
+            endPreview={() => {
+              sheet.endPreview()
+              setProblems([])
+            }}
           />
         )}
       </Show>

@@ -138,16 +138,10 @@ function Diagram(props: {
         r={3}
       />
       <text class="curves-text" x={EDGE} y={props.top + 10}>
-        <tspan class="curves-name">{props.curve.label}</tspan> {greatestText(props.curve)}
+        <tspan class="curves-name">{props.curve.label}</tspan> {props.curve.greatest.text}
       </text>
     </g>
   )
 }
 
-/** A sag of no sixteenth of an inch is one all the same. */
-function greatestText({ greatest }: Curve): string {
-  return greatest.value !== 0 && !/[1-9]/.test(greatest.text) ? spoken.curves.tooSmall : greatest.text
-}
-
-const greatestWords = (curve: Curve): string =>
-  spoken.curves.greatest(greatestText(curve), curve.greatest.place)
+const greatestWords = ({ greatest }: Curve): string => spoken.curves.greatest(greatest.text, greatest.place)

@@ -2,9 +2,9 @@ import type { Bounds, Drawing, Drawn, DrawnDimension, DrawnShape } from "@pegboo
 import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show } from "solid-js"
 import type { Lit } from "../../bridge/walk.ts"
 import { spoken } from "../../text/spoken.ts"
-import { type Camera, fit, type Pixel, pan, zoom } from "./camera.ts"
+import { type Camera, fit, type Pixel, pan, type Size, zoom } from "./camera.ts"
 import { dimensionLine, marginsFor } from "./dimension-lines.ts"
-import { Handle } from "./Handle.tsx"
+import { type Changing, Handle } from "./Handle.tsx"
 import { Labels } from "./Labels.tsx"
 import { labelsOf, layerWishes } from "./label-wishes.ts"
 import { placeLabels } from "./place-labels.ts"
@@ -20,21 +20,24 @@ const TALLEST = 0.68
 const LEAST_HEIGHT = 240
 const LEAST_WIDTH = 200
 
-export function Picture(props: {
-  readonly drawing: Drawing
-  readonly drawn: Drawn
-  readonly bounds: Bounds
-  readonly ghost: readonly DrawnShape[]
-  readonly isShown: (layer: string) => boolean
-  readonly lit: Lit | undefined
-  readonly pointed: Lit | undefined
-  readonly point: (of: Lit | undefined) => void
-  readonly choose: (of: Lit | undefined) => void
-  readonly nameOf: (of: Lit) => string
-  readonly change: (name: string, typed: string) => void
-}) {
+export function Picture(
+  props: Changing & {
+    readonly drawing: Drawing
+    readonly drawn: Drawn
+    readonly bounds: Bounds
+    readonly ghost: readonly DrawnShape[]
+    readonly isShown: (layer: string) => boolean
+    readonly lit: Lit | undefined
+    readonly pointed: Lit | undefined
+    readonly point: (of: Lit | undefined) => void
+    readonly choose: (of: Lit | undefined) => void
+    readonly nameOf: (of: Lit) => string
+  },
+) {
   const [width, setWidth] = createSignal(0)
   const [own, setOwn] = createSignal<Camera>()
+  /** What is dragged stays under the finger, however much larger the drawing becomes. */
+  const [held, setHeld] = createSignal<Camera & Size>()
   let frame: HTMLElement | undefined
 
   const shown = createMemo(() => props.drawn.shapes.filter((shape) => props.isShown(shape.layer)))
@@ -47,8 +50,8 @@ export function Picture(props: {
       Math.max(LEAST_HEIGHT, innerHeight * TALLEST),
     ),
   )
-  const camera = (): Camera => own() ?? fitted()
-  const height = () => fitted().height
+  const camera = (): Camera => held() ?? own() ?? fitted()
+  const height = () => (held() ?? fitted()).height
   createEffect(on([() => props.drawing, width], () => setOwn(undefined), { defer: true }))
 
   const dimensions = createMemo(() =>
@@ -205,7 +208,17 @@ export function Picture(props: {
           {(name) => (
             <Show when={dimensions().find(({ shape }) => shape.step !== undefined && shape.of.name === name)}>
               {(one) => (
-                <Handle shape={one().shape} at={one().line.to} scale={camera().scale} change={props.change} />
+                <Handle
+                  shape={one().shape}
+                  at={one().line.to}
+                  scale={camera().scale}
+                  hold={(held) =>
+                    setHeld(held ? { ...camera(), width: width(), height: height() } : undefined)
+                  }
+                  change={props.change}
+                  preview={props.preview}
+                  endPreview={props.endPreview}
+                />
               )}
             </Show>
           )}

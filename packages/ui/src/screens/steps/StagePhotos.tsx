@@ -38,7 +38,7 @@ export function StagePhotos(props: { readonly stage: string; readonly title: str
     setShown(kept.map((photo) => ({ photo, address: URL.createObjectURL(photo.picture) })))
   }
   createEffect(() => {
-    void session.current()
+    void [session.current(), session.photosCame()]
     void trying(read)
   })
 
