@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url"
 import { defineConfig, type Plugin } from "vite"
 import solid from "vite-plugin-solid"
+import { evaluatorFunctions } from "./build/evaluator.ts"
 import { offlineFiles } from "./build/offline-files.ts"
 import { HEADERS, PAGE_POLICY } from "./build/policy.ts"
 
@@ -27,11 +28,12 @@ export default defineConfig({
   base: "./",
   plugins: [
     solid(),
+    evaluatorFunctions(),
     contentSecurityPolicy(),
     offlineFiles(inHere("src/offline/worker.ts"), inHere("public")),
   ],
   // A worker that loads the solver on first need has more files than one.
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [evaluatorFunctions()] },
   preview: { headers: HEADERS },
   build: { target: "es2022", chunkSizeWarningLimit: 2_000, assetsInlineLimit: 0 },
 })

@@ -1,7 +1,7 @@
 import { openBook, writeOpenDocument } from "@pegbook/engine"
-import { demo, QUICK_TEMPLATES, TEMPLATES } from "@pegbook/templates"
+import { demo, QUICK_TEMPLATES, speak, TEMPLATES } from "@pegbook/templates"
 import { strFromU8, unzipSync } from "fflate"
-import { expect, test } from "vitest"
+import { expect, onTestFinished, test } from "vitest"
 import { type Outcome, recalculate } from "./recalculate.ts"
 import { type FileSheets, readSheets, readXml } from "./spreadsheet-file.ts"
 
@@ -78,4 +78,45 @@ test("the first sheet says in which units the formulas work, and each table has 
   expect(about.join(" ")).toMatch(/whole nanometres \(nm\)/)
   const tables = book.sections.flatMap(({ entries }) => entries.filter(({ kind }) => kind === "table"))
   expect([...sheets.keys()]).toEqual(expect.arrayContaining(tables.map(({ name }) => name)))
+})
+
+/** What the first line of a sheet says. */
+const firstLine = (sheets: FileSheets, title: string): readonly unknown[] =>
+  [...(sheets.get(title) ?? new Map())].filter(([at]) => /^[A-Z]+1$/.test(at)).map(([, { value }]) => value)
+
+/** What the first column of a sheet says. */
+const firstColumn = (sheets: FileSheets, title: string): readonly unknown[] =>
+  [...(sheets.get(title) ?? new Map())].filter(([at]) => /^A\d+$/.test(at)).map(([, { value }]) => value)
+
+test("a workbook in French has its titles, headings and kinds in French, and the same formulas", async () => {
+  const english = readSheets(writeOpenDocument(openBook(demo()).book))
+  await speak("fr")
+  onTestFinished(() => speak("en"))
+  const french = readSheets(writeOpenDocument(openBook(demo()).book))
+
+  const own = (sheets: FileSheets) => [...sheets.keys()].filter((title) => !/^[a-z_0-9]+$/.test(title))
+  expect(own(english)).toEqual(["About this workbook", "All entries", "Lists entered"])
+  expect(own(french)).toEqual(["À propos de ce classeur", "Toutes les entrées", "Listes saisies"])
+  const heads = firstLine(french, "Toutes les entrées")
+  expect(heads).toHaveLength(11)
+  expect(heads.filter((head) => firstLine(english, "All entries").includes(head))).toEqual([])
+  expect(firstColumn(french, "supports").slice(0, 9)).toEqual([
+    "Nom",
+    "Ce que c’est",
+    "Unité tenue",
+    "Sorte",
+    "Formule",
+    "Pourquoi",
+    "Source",
+    "Ligne",
+    1,
+  ])
+  const kinds = [...(french.get("Toutes les entrées") ?? new Map())].filter(([at]) => /^C\d+$/.test(at))
+  expect(new Set(kinds.slice(1).map(([, { value }]) => value))).toEqual(
+    new Set(["entrée", "donnée", "formule", "colonne", "recherche", "vérification"]),
+  )
+
+  const [mine, theirs] = [recalculate(french), recalculate(english)]
+  expect(mine.size).toBe(theirs.size)
+  expect(differences(french, mine)).toEqual([])
 })

@@ -13,9 +13,10 @@ const escaped = (text) =>
  * @param {import("@pegbook/engine").Book} book
  * @param {string} title
  * @param {"a4" | "letter" | undefined} paper
+ * @param {import("@pegbook/engine").LanguageId} language Of the workbook and of the page.
  * @returns {Promise<string>} One page of HTML that asks for no other file and runs no code.
  */
-export async function bookFile(book, title, paper) {
+export async function bookFile(book, title, paper, language) {
   const server = await createServer({
     root: ui,
     configFile: false,
@@ -27,14 +28,14 @@ export async function bookFile(book, title, paper) {
   })
   try {
     const { bookPage } = await server.ssrLoadModule("/src/screens/build-book/book-file.tsx")
-    const page = bookPage(book, title, paper)
+    const page = await bookPage(book, title, paper, language)
     const styles = []
     for (const id of server.environments.ssr.moduleGraph.idToModuleMap.keys()) {
       if (id.endsWith(".css")) styles.push((await server.ssrLoadModule(`${id}?inline`)).default)
     }
     return [
       "<!doctype html>",
-      '<html lang="en">',
+      `<html lang="${page.lang}">`,
       "<head>",
       '<meta charset="utf-8">',
       '<meta name="viewport" content="width=device-width, initial-scale=1">',

@@ -5,12 +5,13 @@ import { columnName, type ExportedBook, entriesOf, sourcesInOneLine } from "./ex
 import { heldUnit, siPerHeld, toHeldValue } from "./held-unit.ts"
 import { type CellPlaces, openFormula } from "./open-formula.ts"
 import { columnLetters, quotedTitle, type SheetCell, type SheetOfCells, type SheetRow } from "./sheet.ts"
-import { SHEET_TEXT as words } from "./sheet-text.en.ts"
+import type { SheetText } from "./sheet-text.en.ts"
+import { sheetText } from "./sheet-text.ts"
 
 /** In the sheet of all entries, from 0. */
 const HELD_COLUMN = 3
 /** Above the rows of a table: one line for each thing said of a column, and a blank one. */
-const FIRST_TABLE_ROW = words.tableHeads.length + 2
+const firstTableRow = ({ tableHeads }: SheetText): number => tableHeads.length + 2
 
 /** The sheets of a workbook: about it, its entries, its lists, and each of its tables. */
 export function bookSheets(book: ExportedBook): readonly SheetOfCells[] {
@@ -39,6 +40,7 @@ interface Line {
 }
 
 function entryLines(views: readonly EntryView[]): readonly Line[] {
+  const words = sheetText()
   return views.flatMap((view): Line[] => {
     const { name, label, reading = null } = view
     if (view.shape === "table") {
@@ -46,7 +48,7 @@ function entryLines(views: readonly EntryView[]): readonly Line[] {
     }
     if (view.check === undefined) return [{ id: name, view, label, measure: view.measure, reading }]
     const { demand = null, limit = null, verdict } = view.check
-    const said = verdict.replaceAll("_", " ")
+    const said = words.verdicts[verdict]
     return [
       { id: `${name}.demand`, view, label: words.demand(label), measure: view.measure, reading: demand },
       { id: `${name}.limit`, view, label: words.limit(label), measure: view.measure, reading: limit },
@@ -68,6 +70,7 @@ function placesOf(
   tables: readonly EntryView[],
   lists: readonly EntryView[],
 ): CellPlaces {
+  const words = sheetText()
   const known = new Map<string, string>()
   const column = (title: string, place: number, first: number, count: number): string => {
     const letters = `$${columnLetters(place)}`
@@ -82,7 +85,7 @@ function placesOf(
   for (const { name } of tables) {
     const { columns, rowCount } = book.table(name)
     for (const [index, { name: id }] of columns.entries()) {
-      known.set(id, column(name, index + 1, FIRST_TABLE_ROW, rowCount))
+      known.set(id, column(name, index + 1, firstTableRow(words), rowCount))
     }
   }
   return {
@@ -103,6 +106,7 @@ function heading(value: string): SheetCell {
 }
 
 function aboutSheet({ definition }: ExportedBook): SheetOfCells {
+  const words = sheetText()
   return {
     title: words.about,
     widths: [30],
@@ -129,6 +133,7 @@ function entriesSheet(
   formulas: ReadonlyMap<string, FormulaNode>,
   places: CellPlaces,
 ): SheetOfCells {
+  const words = sheetText()
   const rows = lines.map(({ id, view, label, measure: of, reading }, index): SheetRow => {
     const node = formulas.get(id)
     const isList = view.shape === "list"
@@ -142,7 +147,7 @@ function entriesSheet(
     return [
       text(id.replace("#rows", "")),
       text(label),
-      text(view.kind),
+      text(words.kinds[view.kind]),
       isList ? text(reading?.text ?? "") : heldCell(reading, of, live),
       text(isList ? "" : heldUnit(of)),
       isList ? undefined : inSi,
@@ -161,6 +166,7 @@ function entriesSheet(
 }
 
 function listsSheet(lists: readonly EntryView[]): SheetOfCells {
+  const words = sheetText()
   const longest = Math.max(...lists.map(({ readings = [] }) => readings.length))
   const rows = Array.from({ length: longest }, (_, row) =>
     lists.map(({ readings = [], measure: of }) =>
@@ -184,13 +190,14 @@ function tableSheet(
   formulas: ReadonlyMap<string, FormulaNode>,
   places: CellPlaces,
 ): SheetOfCells {
+  const words = sheetText()
   const { columns, rowCount } = book.table(table)
   const positions = new Map(columns.map(({ name }, index) => [columnName(name), columnLetters(index + 1)]))
   const said: readonly (readonly string[])[] = columns.map((column) => [
     columnName(column.name),
     column.label,
     heldUnit(column.measure),
-    column.kind,
+    words.kinds[column.kind],
     formulas.get(column.name)?.text ?? "",
     column.why,
     sourcesInOneLine(column.sources),
@@ -201,7 +208,7 @@ function tableSheet(
     return [heading(head), ...said.map((of) => cell(of[line] ?? "")), ...asRead]
   })
   const rows = Array.from({ length: rowCount }, (_, index): SheetRow => {
-    const line = FIRST_TABLE_ROW + index
+    const line = firstTableRow(words) + index
     const inRow: CellPlaces = {
       ...places,
       inRow: { column: (name) => `[.$${positions.get(name) ?? ""}${line}]`, number: `[.$A${line}]` },

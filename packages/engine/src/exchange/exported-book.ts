@@ -1,6 +1,7 @@
 import type { EntryView, TableView } from "../book/views.ts"
 import type { Definition } from "../definition/definition.ts"
 import type { Source } from "../definition/source.ts"
+import { sheetText } from "./sheet-text.ts"
 
 /** As much of an open workbook as is needed to write it out. A `Book` is one; a screen's mirror of a book can be. */
 export interface ExportedBook {
@@ -21,8 +22,9 @@ export function sourcesInOneLine(sources: readonly Source[]): string {
 
 function inOneLine({ kind, title, edition, place, origin }: Source): string {
   const says = [title, edition, place].filter((part) => part !== undefined && part !== "").join(", ")
-  const memory = origin === "memory" && kind !== "memory" ? ", from memory" : ""
-  return `${says} (${kind.replaceAll("_", " ")}${memory})`
+  const { sourceKinds, fromMemory } = sheetText()
+  const memory = origin === "memory" && kind !== "memory" ? `, ${fromMemory}` : ""
+  return `${says} (${sourceKinds[kind]}${memory})`
 }
 
 /** A column's name without its table's. */

@@ -1,5 +1,49 @@
+import type { Verdict } from "../book/views.ts"
+import type { EntryKind } from "../definition/entry.ts"
+import type { SourceKind } from "../definition/source.ts"
+
 /** The words that a workbook which was written out has of its own. */
-export const SHEET_TEXT = {
+export interface SheetText {
+  readonly about: string
+  readonly entries: string
+  readonly lists: string
+  readonly aboutLines: readonly string[]
+  readonly entryHeads: readonly [
+    name: string,
+    label: string,
+    kind: string,
+    held: string,
+    heldUnit: string,
+    inSi: string,
+    siUnit: string,
+    asRead: string,
+    formula: string,
+    why: string,
+    from: string,
+  ]
+  readonly tableHeads: readonly [
+    name: string,
+    label: string,
+    heldUnit: string,
+    kind: string,
+    formula: string,
+    why: string,
+    from: string,
+  ]
+  readonly rowHead: string
+  readonly asRead: (label: string) => string
+  readonly demand: (label: string) => string
+  readonly limit: (label: string) => string
+  readonly verdict: (label: string) => string
+  readonly ratio: (label: string) => string
+  readonly rowCount: (label: string) => string
+  readonly verdicts: Readonly<Record<Verdict, string>>
+  readonly kinds: Readonly<Record<EntryKind, string>>
+  readonly sourceKinds: Readonly<Record<SourceKind, string>>
+  readonly fromMemory: string
+}
+
+export const ENGLISH_SHEETS: SheetText = {
   about: "About this workbook",
   entries: "All entries",
   lists: "Lists entered",
@@ -26,10 +70,36 @@ export const SHEET_TEXT = {
   ],
   tableHeads: ["Name", "What it is", "Held unit", "Kind", "Formula", "Why", "Where from"],
   rowHead: "Row",
-  asRead: (label: string) => `${label}, as read`,
-  demand: (label: string) => `${label}: demand`,
-  limit: (label: string) => `${label}: limit`,
-  verdict: (label: string) => `${label}: verdict`,
-  ratio: (label: string) => `${label}: ratio`,
-  rowCount: (label: string) => `${label}: number of rows`,
-} as const
+  asRead: (label) => `${label}, as read`,
+  demand: (label) => `${label}: demand`,
+  limit: (label) => `${label}: limit`,
+  verdict: (label) => `${label}: verdict`,
+  ratio: (label) => `${label}: ratio`,
+  rowCount: (label) => `${label}: number of rows`,
+  verdicts: {
+    passes: "passes",
+    near: "near",
+    fails: "fails",
+    outside_table: "outside table",
+    needs_entry: "needs entry",
+    no_verdict: "no verdict",
+  },
+  kinds: {
+    input: "input",
+    figure: "figure",
+    formula: "formula",
+    column: "column",
+    solved: "solved",
+    check: "check",
+  },
+  sourceKinds: {
+    standard: "standard",
+    handbook: "handbook",
+    measured: "measured",
+    geometry: "geometry",
+    common_practice: "common practice",
+    memory: "memory",
+    user: "user",
+  },
+  fromMemory: "from memory",
+}

@@ -1,5 +1,6 @@
 import type { Definition } from "@pegbook/engine"
 import { dressedSizes } from "../figures/dressed-sizes.ts"
+import { OFFERS } from "../offers.ts"
 import { allowableStress } from "../strength/allowable-stress.ts"
 import { STRENGTH_CAUTIONS } from "../strength/cautions.ts"
 import { loadsAndLimits } from "../strength/loads-and-limits.ts"
@@ -26,9 +27,7 @@ const beam: Member = {
 
 /** How far a deck beam may span between posts, by open calculation that gives what beam tables print. */
 export const beamSpan: Definition = {
-  id: "beam-span",
-  title: "Beam span",
-  says: "How far a beam under deck joists may span between posts: the calculation behind the published table, with every factor in sight.",
+  ...OFFERS["beam-span"],
   unitSystem: "us",
   sections: [
     timberKind,

@@ -1,6 +1,7 @@
 import type { Definition, Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { BOARDWALK_DRAWINGS } from "../drawings/index.ts"
+import { OFFERS } from "../offers.ts"
 import { boardsOn } from "../parts/boards.ts"
 import { cleats } from "../parts/cleats.ts"
 import { drainage } from "../parts/drainage.ts"
@@ -85,9 +86,7 @@ const boards: Section = adapt(boardsOn(BOARDS_ON_STRINGERS), {
 
 /** A garden walk of boards across stringers on sleepers, each on its own strip of stone. */
 export const boardwalk: Definition = {
-  id: "boardwalk",
-  title: "Boardwalk",
-  says: "A level walk of boards over gently falling or soft ground: boards across stringers, on sleepers on strips of stone, with a ramp or steps at either end.",
+  ...OFFERS.boardwalk,
   unitSystem: "us",
   sections: [
     walkSize,

@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util"
-import type { UnitSystem } from "@pegbook/engine"
+import type { LanguageId, UnitSystem } from "@pegbook/engine"
 import { BadInput, oneLine, quoted } from "./bad-input.ts"
 
 /** The sheets that a book is laid out for. */
@@ -10,6 +10,7 @@ export type OptionName =
   | "set"
   | "table"
   | "units"
+  | "language"
   | "json"
   | "seconds"
   | "entries"
@@ -25,6 +26,8 @@ export interface Given {
   /** What was given with `--table`: paths of files to read, and to `export` the name of a table. */
   readonly tables: readonly string[]
   readonly units?: UnitSystem
+  /** Of what is printed; English where nothing is said. */
+  readonly language: LanguageId
   readonly json: boolean
   /** That a search for a proof may take; 0: none is made. */
   readonly seconds: number
@@ -39,6 +42,7 @@ const OPTIONS = {
   set: { type: "string", multiple: true },
   table: { type: "string", multiple: true },
   units: { type: "string" },
+  language: { type: "string" },
   json: { type: "boolean" },
   seconds: { type: "string" },
   entries: { type: "boolean" },
@@ -53,6 +57,7 @@ export const OPTION_USAGE: Readonly<Record<OptionName, string>> = {
   set: "[--set name=value]...",
   table: "[--table file.json]...",
   units: "[--units us|metric]",
+  language: "[--language en|fr]",
   json: "[--json]",
   seconds: "[--seconds number]",
   entries: "[--entries]",
@@ -74,6 +79,7 @@ export function readArguments(argv: readonly string[], allowed: readonly OptionN
     set: Object.fromEntries((values.set ?? []).map(readSetting)),
     tables: values.table ?? [],
     ...(values.units === undefined ? {} : { units: readUnits(values.units) }),
+    language: values.language === undefined ? "en" : readLanguage(values.language),
     json: values.json ?? false,
     seconds: values.seconds === undefined ? USUAL_SECONDS : readSeconds(values.seconds),
     entries: values.entries ?? false,
@@ -128,4 +134,11 @@ function readPaper(text: string): Paper {
 function readUnits(text: string): UnitSystem {
   if (text === "us" || text === "metric") return text
   throw new BadInput(`--units: ${quoted(text)} is not accepted. Write --units us or --units metric.`)
+}
+
+function readLanguage(text: string): LanguageId {
+  if (text === "en" || text === "fr") return text
+  throw new BadInput(
+    `--language: ${quoted(text)} is not accepted. Write --language en for English or --language fr for French; without it everything is said in English.`,
+  )
 }

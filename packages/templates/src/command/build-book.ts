@@ -1,11 +1,17 @@
-import type { Book } from "@pegbook/engine"
+import { type Book, type LanguageId, languageInForce } from "@pegbook/engine"
 import type { Given, Paper } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import type { Opened } from "./open.ts"
+import { phrases } from "./phrases.ts"
 import { writeFile } from "./write-file.ts"
 
 /** Makes the build book of a workbook as one page of HTML. The screens' own; whoever runs the command brings it. */
-export type BookPrinter = (book: Book, title: string, paper: Paper | undefined) => Promise<string>
+export type BookPrinter = (
+  book: Book,
+  title: string,
+  paper: Paper | undefined,
+  language: LanguageId,
+) => Promise<string>
 
 /** Refuses what would only fail after the proofs have been waited for. */
 export function checkBookPath({ out }: Given): void {
@@ -21,11 +27,8 @@ export async function buildBook(
   { out, paper }: Given,
   printer: BookPrinter,
 ): Promise<readonly string[]> {
-  const page = await printer(book, title, paper)
+  const page = await printer(book, title, paper, languageInForce().id)
   if (out === undefined) return [page]
   writeFile("--out", out, `${page}\n`)
-  return [
-    `Wrote ${out}: the build book of ${title}, to be opened in a browser and printed from there at full size.`,
-    ...notProven,
-  ]
+  return [phrases().wroteBook(out, title), ...notProven]
 }

@@ -1,6 +1,7 @@
 import type { Book, EntryView, TableView, Verdict } from "@pegbook/engine"
 import { aligned } from "./layout.ts"
 import { inOneLine, type Opened } from "./open.ts"
+import { phrases } from "./phrases.ts"
 import { valueInWords } from "./words.ts"
 
 /** More rows than anybody reads in a terminal: `why <table>` shows them all. */
@@ -17,8 +18,10 @@ export function calcText({ book, problems, notProven = [] }: Opened): string[] {
     const rows = section.entries.map(({ name }) => {
       const view = book.entry(name)
       const value =
-        view.shape === "table" ? rowsInWords(book.table(name).rowCount) : valueInWords(view, book.unitSystem)
-      return [view.label, name, view.changed ? `${value}  (changed)` : value]
+        view.shape === "table"
+          ? phrases().rows(book.table(name).rowCount)
+          : valueInWords(view, book.unitSystem)
+      return [view.label, name, view.changed ? `${value}  (${phrases().changed})` : value]
     })
     const printed = aligned(rows)
     section.entries.forEach(({ name }, index) => {
@@ -31,10 +34,10 @@ export function calcText({ book, problems, notProven = [] }: Opened): string[] {
       }
     })
   }
-  if (notProven.length > 0) lines.push("", "Not proven", ...notProven.map((says) => `  ${says}`))
+  if (notProven.length > 0) lines.push("", phrases().notProven, ...notProven.map((says) => `  ${says}`))
   lines.push(...problemLines(book, problems))
   if (book.definition.cautions.length > 0) {
-    lines.push("", "Cautions", ...book.definition.cautions.map((caution) => `  ${caution}`))
+    lines.push("", phrases().cautions, ...book.definition.cautions.map((caution) => `  ${caution}`))
   }
   return lines
 }
@@ -42,15 +45,12 @@ export function calcText({ book, problems, notProven = [] }: Opened): string[] {
 /** What a search made least or most, what it came to, and how far from best that may be. */
 function howGood({ report, reached }: EntryView): string[] {
   if (report?.objective === undefined || reached === undefined) return []
-  const came = `      ${report.objective.says}: ${reached.objective.text}`
-  if (report.bound === report.objective.value) return [`${came}, proven best`]
+  const says = phrases()
+  const came = `      ${report.objective.says}${says.colon}${reached.objective.text}`
+  if (report.bound === report.objective.value) return [`${came}, ${says.provenBest}`]
   if (reached.bound === undefined) return [came]
-  const gap = reached.gap === undefined ? "" : ` (gap ${reached.gap.text})`
-  return [`${came}; not proven best, the best may be ${reached.bound.text}${gap}`]
-}
-
-export function rowsInWords(count: number): string {
-  return count === 1 ? "1 row" : `${count} rows`
+  const gap = reached.gap === undefined ? "" : ` (${says.gap(reached.gap.text)})`
+  return [`${came}; ${says.bestMayBe(reached.bound.text)}${gap}`]
 }
 
 /** A table's rows under its column names; what is beyond `most` rows is counted. */
@@ -62,13 +62,11 @@ export function tableLines(table: TableView, most: number): string[] {
     table.columns.map(({ readings }) => readings?.[row]?.text ?? "—"),
   )
   const lines = aligned([head, ...rows], "      ")
-  return shown < table.rowCount
-    ? [...lines, `      … and ${rowsInWords(table.rowCount - shown)} more`]
-    : lines
+  return shown < table.rowCount ? [...lines, `      ${phrases().moreRows(table.rowCount - shown)}`] : lines
 }
 
 function problemLines(book: Book, ofTheFile: Opened["problems"]): string[] {
   const problems = [...ofTheFile, ...book.problems()]
   if (problems.length === 0) return []
-  return ["", "Problems", ...problems.map((problem) => `  ${inOneLine(problem, book.unitSystem)}`)]
+  return ["", phrases().problems, ...problems.map((problem) => `  ${inOneLine(problem, book.unitSystem)}`)]
 }

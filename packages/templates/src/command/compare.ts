@@ -1,7 +1,7 @@
 import type { Book, Difference, ScenarioView } from "@pegbook/engine"
 import { BadInput, quoted } from "./bad-input.ts"
 import { aligned } from "./layout.ts"
-import { VERDICT_WORDS } from "./words.ts"
+import { phrases } from "./phrases.ts"
 
 /** Two scenarios of a workbook side by side: the first two, or the two named by title or id. */
 export function compare(book: Book, names: readonly string[]): string[] {
@@ -13,30 +13,31 @@ export function compare(book: Book, names: readonly string[]): string[] {
     )
   }
   const { inputs, results, checks, tables, same } = book.compare(left.id, right.id)
+  const { compared, verdicts } = phrases()
   const lines = [`${left.title}  ↔  ${right.title}`]
   const part = (title: string, rows: string[][]) => {
     if (rows.length > 0) lines.push("", title, ...aligned(rows))
   }
   part(
-    "Entered",
+    compared.entered,
     inputs.map((difference) => line(book, difference)),
   )
   part(
-    "Follows",
+    compared.follows,
     results.map((difference) => line(book, difference)),
   )
   part(
-    "Checks",
+    compared.checks,
     checks.map((check) => [
       book.entry(check.name).label,
       check.name,
-      VERDICT_WORDS[check.left.verdict],
+      verdicts[check.left.verdict],
       "→",
-      VERDICT_WORDS[check.right.verdict],
+      verdicts[check.right.verdict],
     ]),
   )
   part(
-    "Rows",
+    compared.rows,
     tables.map((table) => [
       book.entry(table.name).label,
       table.name,
@@ -45,7 +46,7 @@ export function compare(book: Book, names: readonly string[]): string[] {
       String(table.right),
     ]),
   )
-  return [...lines, "", `${same} entries are the same.`]
+  return [...lines, "", compared.same(same)]
 }
 
 function scenario(all: readonly ScenarioView[], name: string): ScenarioView {

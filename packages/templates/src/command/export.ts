@@ -10,6 +10,7 @@ import {
 import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { open } from "./open.ts"
+import { phrases } from "./phrases.ts"
 import { writeFile } from "./write-file.ts"
 
 const WAYS = "--entries, --table <name>, --headings <table> or --to <file.ods>"
@@ -66,5 +67,5 @@ function writeTo(path: string, book: Book): string {
     throw new BadInput(`--to: ${quoted(path)} does not end with .ods. Write for example --to workbook.ods.`)
   }
   writeFile("--to", path, writeOpenDocument(book))
-  return `Wrote ${path}: ${book.definition.title}, with its formulas, one sheet for each of ${tablesOf(book).length} tables.`
+  return phrases().wroteSheets(path, book.definition.title, tablesOf(book).length)
 }

@@ -1,5 +1,6 @@
-import { documentJsonSchema } from "@pegbook/engine"
-import { QUICK_TEMPLATES, TEMPLATES } from "../index.ts"
+import { documentJsonSchema, languageInForce } from "@pegbook/engine"
+import { QUICK_TEMPLATES, speak, TEMPLATES } from "../index.ts"
+import { spokenTemplate } from "../words/speak.ts"
 import { type Given, OPTION_USAGE, type OptionName, readArguments } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { type BookPrinter, buildBook, checkBookPath } from "./build-book.ts"
@@ -32,11 +33,13 @@ const COMMANDS: readonly Command[] = [
     takes: "",
     least: 0,
     most: 0,
-    options: [],
+    options: ["language"],
     says: "the templates, one a line",
     run: () =>
       aligned(
-        [...TEMPLATES, ...QUICK_TEMPLATES].map(({ id, title, says }) => [id, title, says]),
+        [...TEMPLATES, ...QUICK_TEMPLATES]
+          .map(spokenTemplate)
+          .map(({ id, title, says }) => [id, title, says]),
         "",
       ),
   },
@@ -45,7 +48,7 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file>",
     least: 1,
     most: 1,
-    options: ["set", "table", "units", "seconds", "json"],
+    options: ["set", "table", "units", "language", "seconds", "json"],
     says: "every number of a workbook, in the order of the work",
     run: (given) => {
       const print = (opened: Opened): readonly string[] =>
@@ -58,7 +61,7 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file> <name>",
     least: 2,
     most: 2,
-    options: ["set", "table", "units", "seconds"],
+    options: ["set", "table", "units", "language", "seconds"],
     says: "why a number is what it is, down to what was entered",
     run: (given) => whenProven(given, ({ book }) => why(book, given.positionals[1] ?? "")),
   },
@@ -67,7 +70,7 @@ const COMMANDS: readonly Command[] = [
     takes: "<saved-file> [scenario scenario]",
     least: 1,
     most: 3,
-    options: ["units"],
+    options: ["units", "language"],
     says: "what differs between two scenarios of a saved workbook",
     run: (given) => compare(open(given.positionals[0] ?? "", given).book, given.positionals.slice(1)),
   },
@@ -76,7 +79,7 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file> (--entries | --table name | --headings table | --to file.ods)",
     least: 1,
     most: 1,
-    options: ["set", "units"],
+    options: ["set", "units", "language"],
     chooses: ["entries", "table", "headings", "to"],
     says: "a workbook in an open format: CSV of its entries or a table, headings to fill in, or OpenDocument",
     run: exportBook,
@@ -86,7 +89,7 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file>",
     least: 1,
     most: 1,
-    options: ["set", "table", "units", "seconds", "out", "paper"],
+    options: ["set", "table", "units", "language", "seconds", "out", "paper"],
     says: "the build book as one HTML file: drawings to scale, set-out, cut list, buying list, steps, what it rests on",
     run: (given, printer) => {
       checkBookPath(given)
@@ -138,6 +141,7 @@ function help(): string[] {
     '--set takes what a person would type, with its unit: --set platform_length="18 ft" --set joist_spacing=400mm',
     '--table takes a JSON file: { "ground_levels": [ { "x": "0 ft", "y": "0 ft", "level": "-3 in" } ] }',
     "    or a CSV file with the columns in its first line, called like its table: ground_levels.csv",
+    "--language fr says everything in French, and reads what --set gives in French or English units; files are the same in both.",
     "--seconds says how long a search for the best plan may take: 30 when absent, and with 0 the plan made at once stands.",
     'cut takes { "cases": [ … ] }, each with its id and its kind (cut, splice, sheet or buy): README.md shows one.',
     "Exit status: 0 when calculated, failing checks included; 2 when what was given cannot be used.",
@@ -160,7 +164,9 @@ function answer(
   if (count < command.least || count > command.most) {
     throw new BadInput(`${command.name} was given ${count} names. Write: ${usage(command)}`)
   }
-  return command.run(given, printer)
+  // A language that is in force needs no waiting for.
+  if (given.language === languageInForce().id) return command.run(given, printer)
+  return speak(given.language).then(() => command.run(given, printer))
 }
 
 /**

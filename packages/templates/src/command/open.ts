@@ -5,6 +5,7 @@ import {
   type BookDocument,
   type Definition,
   inWords,
+  keptAs,
   nearNames,
   openBook,
   type Problem,
@@ -41,10 +42,21 @@ export function open(source: string, given: Given): Opened {
     }
   }
   if (Object.keys(given.set).length > 0) {
-    accept(book.editAll(given.set).problems, "--set", book)
+    accept(book.editAll(keptSettings(book, given.set)).problems, "--set", book)
   }
   const title = document?.title
   return { book, problems, ...(typeof title === "string" && title !== "" ? { title } : {}) }
+}
+
+/** What `--set` gives is typed by a person, in the language in force. */
+function keptSettings(book: Book, set: Given["set"]): Given["set"] {
+  const kept = Object.entries(set).map(([name, typed]) => {
+    const of = name.replace(/^(\w+\.\w+)\.\d+$/, "$1")
+    if (!book.has(of)) return [name, typed]
+    const { measure, shape } = book.entry(of)
+    return [name, keptAs(typed, measure, shape === "list")]
+  })
+  return Object.fromEntries(kept)
 }
 
 function find(

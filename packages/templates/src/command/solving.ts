@@ -1,6 +1,7 @@
 import { Worker } from "node:worker_threads"
 import type { Book, Solution, Unproven } from "@pegbook/engine"
 import { type Answer, type Case, heuristicAnswer } from "../cutting/index.ts"
+import { phrases } from "./phrases.ts"
 
 /** What the thread is asked: to solve a case, or to prove a table of a workbook. */
 export type Question =
@@ -86,7 +87,7 @@ export async function settleProofs(book: Book, seconds: number): Promise<readonl
     const told =
       left > 0 ? await solving.ask({ prover: one.prover, given: one.given, seconds: left }) : undefined
     if (told !== undefined && "solution" in told) book.settle(one.table, one.given, told.solution)
-    else notSettled.set(keyOf(one), `${one.table}: ${whyNot(told, seconds)}`)
+    else notSettled.set(keyOf(one), `${one.table}${phrases().colon}${whyNot(told, seconds)}`)
   }
   solving.stop()
   const open = book.unproven().map(keyOf)
@@ -94,10 +95,8 @@ export async function settleProofs(book: Book, seconds: number): Promise<readonl
 }
 
 function whyNot(told: Told | undefined, seconds: number): string {
-  const plan = "this is the plan made at once, not proven best."
-  if (told !== undefined && "failed" in told)
-    return `the exact solver could not be used (${told.failed.slice(0, 120)}); ${plan}`
-  return `no better plan was found in ${seconds} s; ${plan}`
+  if (told !== undefined && "failed" in told) return phrases().solverFailed(told.failed.slice(0, 120))
+  return phrases().noBetterPlan(seconds)
 }
 
 function keyOf({ table, given }: Unproven): string {

@@ -1,17 +1,20 @@
 import { type Book, type EntryView, nearNames } from "@pegbook/engine"
 import { BadInput, quoted } from "./bad-input.ts"
-import { rowsInWords, tableLines } from "./calc-text.ts"
+import { tableLines } from "./calc-text.ts"
+import { phrases } from "./phrases.ts"
 import { sourceInWords, valueInWords } from "./words.ts"
 
 /** Why an entry has its value: its reason and sources, its working, and the tree of what it leans on. */
 export function why(book: Book, name: string): string[] {
   if (!book.has(name)) throw new BadInput(unknownName(book, name))
   const view = book.entry(name)
+  const says = phrases()
+  const line = (head: string, text: string): string => `  ${head}${says.colon}${text}`
   return [
-    `${view.label}: ${summary(book, view)}`,
-    `  Why: ${view.why}`,
-    ...view.sources.map((source) => `  From: ${sourceInWords(source)}`),
-    ...view.cautions.map((caution) => `  Caution: ${caution}`),
+    `${view.label}${says.colon}${summary(book, view)}`,
+    line(says.why, view.why),
+    ...view.sources.map((source) => line(says.from, sourceInWords(source))),
+    ...view.cautions.map((caution) => line(says.caution, caution)),
     ...working(book, view),
     ...(view.check?.advice ?? []).map((advice) => `  ${advice}`),
     "",
@@ -31,7 +34,7 @@ function unknownName(book: Book, name: string): string {
 
 function summary(book: Book, view: EntryView): string {
   return view.shape === "table"
-    ? rowsInWords(book.table(view.name).rowCount)
+    ? phrases().rows(book.table(view.name).rowCount)
     : valueInWords(view, book.unitSystem)
 }
 
@@ -44,15 +47,18 @@ function working(book: Book, view: EntryView): string[] {
   }
   const of = book.working(view.name)
   if (of === undefined) return []
-  const row = view.shape === "column" ? " in row 1" : ""
-  return [`  Worked out: ${of.formula}`, `  With values${row}: ${of.withValues}`]
+  const { workedOut, withValues, withValuesInRow, colon } = phrases()
+  const values = view.shape === "column" ? withValuesInRow : withValues
+  return [`  ${workedOut}${colon}${of.formula}`, `  ${values}${colon}${of.withValues}`]
 }
 
 function rows(book: Book, view: EntryView): string[] {
   const table = view.shape === "table" ? view.name : view.table
   if (table === undefined) return []
   const lines = tableLines(book.table(table), Number.POSITIVE_INFINITY)
-  return lines.length === 0 ? [] : ["", `${table}: ${rowsInWords(book.table(table).rowCount)}`, ...lines]
+  return lines.length === 0
+    ? []
+    : ["", `${table}${phrases().colon}${phrases().rows(book.table(table).rowCount)}`, ...lines]
 }
 
 /**
@@ -68,7 +74,7 @@ function tree(book: Book, root: string): string[] {
     const under = given ? [] : book.leansOn(name)
     const again = written.has(name) && under.length > 0
     written.add(name)
-    const from = again ? "(as above)" : (origin(book, view) ?? "")
+    const from = again ? phrases().asAbove : (origin(book, view) ?? "")
     lines.push(`${"  ".repeat(depth)}${name} = ${summary(book, view)}${from === "" ? "" : `   ${from}`}`)
     if (again) return
     for (const other of under) walk(other, depth + 1)
@@ -80,7 +86,9 @@ function tree(book: Book, root: string): string[] {
 function origin(book: Book, view: EntryView): string | undefined {
   const of = book.working(view.name)
   if (of !== undefined) return `= ${of.formula}`
-  const changed = view.changed ? ", changed" : ""
-  if (view.kind === "solved") return view.report === undefined ? "solved" : `solved: ${view.report.method}`
-  return `${view.kind}${changed}`
+  const says = phrases()
+  const changed = view.changed ? `, ${says.changed}` : ""
+  if (view.kind === "solved")
+    return view.report === undefined ? says.solved : `${says.solved}${says.colon}${view.report.method}`
+  return `${says.kinds[view.kind]}${changed}`
 }

@@ -1,5 +1,6 @@
 import type { Definition } from "@pegbook/engine"
 import { GAME_TABLE_DRAWINGS } from "../drawings/index.ts"
+import { OFFERS } from "../offers.ts"
 import { blocking } from "../parts/blocking.ts"
 import { blocks } from "../parts/blocks.ts"
 import { loadedByStatics } from "../parts/by-statics.ts"
@@ -40,9 +41,7 @@ import { strength } from "./strength.ts"
 
 /** An outdoor table-tennis platform on a sloping lawn: tiles on sheets on joists on skids on stacks of blocks. */
 export const gameTablePlatform: Definition = {
-  id: "game-table-platform",
-  title: "Game table platform",
-  says: "A low platform for an outdoor game table on a sloping lawn, with a surface of hard tiles, low edge boards and a net that stops the ball.",
+  ...OFFERS["game-table-platform"],
   unitSystem: "us",
   sections: [
     gameSpace,

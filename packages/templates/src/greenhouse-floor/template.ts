@@ -1,6 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { GREENHOUSE_DRAWINGS } from "../drawings/index.ts"
+import { OFFERS } from "../offers.ts"
 import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/bearers.ts"
 import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
@@ -40,9 +41,7 @@ import { fasteners, wind } from "./wind.ts"
 
 /** A floor to carry a greenhouse: spaced boards on joists on bearers on slabs, closed against animals. */
 export const greenhouseFloor: Definition = {
-  id: "greenhouse-floor",
-  title: "Greenhouse floor",
-  says: "A level timber floor that carries a greenhouse: boards with gaps that drain, on joists on bearers on slabs, with mesh against animals.",
+  ...OFFERS["greenhouse-floor"],
   unitSystem: "metric",
   sections: [
     adapt(size, {

@@ -1,6 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { DECK_DRAWINGS } from "../drawings/index.ts"
+import { OFFERS } from "../offers.ts"
 import { beamPlankScrews, beamTies } from "../parts/beam-fixings.ts"
 import { beamJoints, beamLayout } from "../parts/beams.ts"
 import { blocking } from "../parts/blocking.ts"
@@ -42,9 +43,7 @@ import { DECK_MEMBERS } from "./timber.ts"
 
 /** A low deck that touches no building: boards on joists on built-up beams on pads over tamped stone. */
 export const groundLevelDeck: Definition = {
-  id: "ground-level-deck",
-  title: "Ground-level deck",
-  says: "A low deck that stands free in the garden: boards on joists, on beams that lie on pads. With cost, weight and the steps at both ends.",
+  ...OFFERS["ground-level-deck"],
   unitSystem: "us",
   sections: [
     adapt(size, { defaults: { platform_length: "14 ft", platform_width: "10 ft 6 in" } }),

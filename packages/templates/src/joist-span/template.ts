@@ -1,5 +1,6 @@
 import type { Definition } from "@pegbook/engine"
 import { dressedSizes } from "../figures/dressed-sizes.ts"
+import { OFFERS } from "../offers.ts"
 import { allowableStress } from "../strength/allowable-stress.ts"
 import { STRENGTH_CAUTIONS } from "../strength/cautions.ts"
 import { limitStateFigures, limitStates } from "../strength/limit-states.ts"
@@ -25,9 +26,7 @@ const joist: Member = {
 
 /** How far a joist may span, by open calculation that gives what span tables print. */
 export const joistSpan: Definition = {
-  id: "joist-span",
-  title: "Joist span",
-  says: "How far a joist may span and hang over: the calculation behind the published span tables, with every factor in sight.",
+  ...OFFERS["joist-span"],
   unitSystem: "us",
   sections: [
     timberKind,

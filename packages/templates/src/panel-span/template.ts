@@ -1,4 +1,5 @@
 import type { Definition } from "@pegbook/engine"
+import { OFFERS } from "../offers.ts"
 import { STRENGTH_CAUTIONS } from "../strength/cautions.ts"
 import { deckingSpacing } from "../strength/decking.ts"
 import { loadsAndLimits } from "../strength/loads-and-limits.ts"
@@ -7,9 +8,7 @@ import { panel } from "./panel.ts"
 
 /** What floor sheets carry between joists, and how far apart joists may lie under deck boards. */
 export const panelSpan: Definition = {
-  id: "panel-span",
-  title: "Sheets and boards on joists",
-  says: "What a floor sheet carries between joists, worked out and as recommended, and the joist spacing that deck boards want.",
+  ...OFFERS["panel-span"],
   unitSystem: "us",
   sections: [
     panel,

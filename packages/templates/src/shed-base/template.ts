@@ -1,6 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { SHED_DRAWINGS } from "../drawings/index.ts"
+import { OFFERS } from "../offers.ts"
 import { blocking } from "../parts/blocking.ts"
 import { cutFill, cutFillColumns, groundGrid } from "../parts/cut-fill.ts"
 import { services } from "../parts/dig.ts"
@@ -41,9 +42,7 @@ import { fasteners, wind } from "./wind.ts"
 
 /** A base for a garden shed on a slope: sheets on joists on skids, lying on a level pad of tamped stone. */
 export const shedBase: Definition = {
-  id: "shed-base",
-  title: "Shed base",
-  says: "A level timber floor for a garden shed on sloping ground, lying on skids on a pad of tamped stone.",
+  ...OFFERS["shed-base"],
   unitSystem: "us",
   sections: [
     adapt(size, {

@@ -6,7 +6,7 @@ import {
   type Problem,
   type UnitSystem,
 } from "@pegbook/engine"
-import { demo, TEMPLATES, template } from "@pegbook/templates"
+import { DEMO, fetchTemplate, OFFERED, offer } from "@pegbook/templates"
 import { type Accessor, batch, createSignal } from "solid-js"
 import { createKeeper, type Keeper, type KeptState } from "../storage/keeper.ts"
 import { freshTitle, type Shelved } from "../storage/kept-workbook.ts"
@@ -42,7 +42,7 @@ export interface Session {
   readonly workbooks: Accessor<readonly Shelved[]>
   titleOf(workbook: Shelved): string
   /** Makes a workbook of this kind and opens it. */
-  start(definition: Definition): Promise<void>
+  start(template: string): Promise<void>
   open(id: string): Promise<void>
   rename(id: string, title: string): Promise<void>
   /** Takes a workbook away; the notice can undo it. */
@@ -121,7 +121,7 @@ export async function openSession(
     [...states()].filter(([, { kind }]) => kind === "saving" || kind === "refused").map(([id]) => id)
   const titleOf = (workbook: Shelved): string =>
     workbook.title ??
-    ("document" in workbook ? template(workbook.document.template)?.title : undefined) ??
+    ("document" in workbook ? offer(workbook.document.template)?.title : undefined) ??
     spoken.workbooks.untitled
 
   /** The open workbook counts as unsaved: what is on the screen is what is held. */
@@ -282,14 +282,14 @@ export async function openSession(
     if (preferences().current !== id) prefer({ current: id })
   }
 
-  async function openNew(definition: Definition, id: string): Promise<void> {
-    const { openBook } = await opening
+  async function openNew(template: string, id: string): Promise<void> {
+    const [{ openBook }, definition] = await Promise.all([opening, templateOf(template)])
     lay(id, mirror(openBook(definition, { unitSystem: unitSystem(), own: ownHeading() }).book))
   }
 
   async function openKept(id: string, document: BookDocument): Promise<void> {
-    const { openBook } = await opening
-    const { book, problems } = openBook(template(document.template) ?? demo(), {
+    const [{ openBook }, definition] = await Promise.all([opening, templateOf(document.template)])
+    const { book, problems } = openBook(definition, {
       document,
       own: ownHeading(),
     })
@@ -309,7 +309,7 @@ export async function openSession(
     else {
       const fresh = around.newId()
       if (refusal !== undefined) setStates((was) => new Map(was).set(fresh, { kind: "refused", refusal }))
-      await openNew(demo(), fresh)
+      await openNew(DEMO, fresh)
     }
   }
 
@@ -421,12 +421,15 @@ export async function openSession(
     },
     workbooks,
     titleOf,
-    start: (definition) =>
+    start: (template) =>
       inTurn(async () => {
         await putAway()
         const id = around.newId()
-        const title = freshTitle(definition.title, shelf.list().map(titleOf))
-        await openNew(definition, id)
+        const title = freshTitle(
+          offer(template)?.title ?? spoken.workbooks.untitled,
+          shelf.list().map(titleOf),
+        )
+        await openNew(template, id)
         shelf.hold(id, { title })
         const keeper = keeperOf(id)
         keeper.changed()
@@ -498,7 +501,7 @@ export async function openSession(
         }
         await putAway()
         const { document } = read
-        const id = storeCopy(read.title ?? template(document.template)?.title ?? file.name, document)
+        const id = storeCopy(read.title ?? offer(document.template)?.title ?? file.name, document)
         await openKept(id, document)
         opened = true
         await takePhotos(id, read.photos)
@@ -551,10 +554,16 @@ function withoutTyped(document: BookDocument): BookDocument {
   }
 }
 
+/** The template with this id, or else the demonstration. */
+async function templateOf(id: string): Promise<Definition> {
+  const found = (await fetchTemplate(id)) ?? (await fetchTemplate(DEMO))
+  if (found === undefined) throw new Error(`there is no template ${DEMO}`)
+  return found
+}
+
 function unknownTemplate(document: BookDocument): Problem | undefined {
-  if (template(document.template) !== undefined) return undefined
-  const known = TEMPLATES.map((one) => one.id)
-  return { code: "file_unknown_template", at: {}, template: document.template, known }
+  if (offer(document.template) !== undefined) return undefined
+  return { code: "file_unknown_template", at: {}, template: document.template, known: OFFERED }
 }
 
 function says(problem: Problem, system: UnitSystem = "us"): string {

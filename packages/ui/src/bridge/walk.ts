@@ -48,6 +48,9 @@ export interface Walk {
   /** Back to the entry at this place of the trail; without one, to the last. */
   back(place?: number): void
   forget(): void
+  /** The entry whose field was entered last: what it asks for is drawn there. */
+  typingIn(): string | undefined
+  typeIn(name: string): void
   isOpen(name: string): boolean
   toggle(name: string): void
   columnOpen(table: string): OpenColumn | undefined
@@ -107,6 +110,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
   const [open, setOpen] = createStore<Record<string, boolean | undefined>>({})
   const [columns, setColumns] = createStore<Record<string, OpenColumn | undefined>>({})
   const [lit, setLit] = createSignal<Lit>()
+  const [typingIn, setTypingIn] = createSignal<string>()
   const [pointing, setPointing] = createSignal<(name: string) => void>()
   const scrolled = new Map<Screen, number>()
 
@@ -159,6 +163,7 @@ export function createWalk(has: (name: string) => boolean): Walk {
       for (const name of Object.keys(open)) setOpen(name, undefined)
       for (const name of Object.keys(columns)) setColumns(name, undefined)
       setLit(undefined)
+      setTypingIn(undefined)
       setPointing(undefined)
       scrolled.clear()
       replace({ screen: step().screen, trail: [] })
@@ -185,6 +190,8 @@ export function createWalk(has: (name: string) => boolean): Walk {
       const { screen, at } = step()
       replace(at === undefined ? { screen, trail: [] } : { screen, at, trail: [] })
     },
+    typingIn,
+    typeIn: setTypingIn,
     isOpen: (name) => open[name] ?? false,
     toggle: (name) => setOpen(name, (was) => !was),
     columnOpen: (table) => columns[table],

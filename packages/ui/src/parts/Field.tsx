@@ -14,6 +14,8 @@ interface FieldProps {
   /** What it means to leave it blank, where that is allowed. */
   readonly blank?: string | undefined
   readonly describedBy?: string | undefined
+  /** Called when the focus comes into the field. */
+  readonly entered?: ((field: HTMLElement) => void) | undefined
   /** What was typed, as it is kept. */
   readonly commit: (typed: string) => EditResult
 }
@@ -82,7 +84,10 @@ function TextField(props: FieldProps) {
         aria-label={props.label}
         aria-invalid={problem() !== undefined}
         aria-describedby={problem() === undefined ? props.describedBy : `${id}-problem`}
-        onFocus={(event) => event.currentTarget.select()}
+        onFocus={(event) => {
+          props.entered?.(event.currentTarget)
+          event.currentTarget.select()
+        }}
         onBlur={commit}
         onKeyDown={(event) => {
           if (event.isComposing) return
@@ -126,6 +131,7 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
         aria-label={props.label}
         aria-invalid={problem() !== undefined}
         aria-describedby={problem() === undefined ? props.describedBy : `${id}-problem`}
+        onFocus={(event) => props.entered?.(event.currentTarget)}
         onChange={(event) => {
           const { accepted, problems } = props.commit(keptOf(event.currentTarget.value))
           if (accepted) setProblem(undefined)

@@ -138,6 +138,7 @@ export const en = {
     toWorkbooks: (count: number) => `Go to your ${many(count, "workbook", "workbooks")}`,
   },
   sketches: SKETCHES,
+  picture: (label: string) => `Sketch, not to scale: ${label}`,
 
   workbooks: {
     title: "Your workbooks",

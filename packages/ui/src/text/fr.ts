@@ -153,6 +153,7 @@ const words: InterfaceWords = {
     toWorkbooks: (count) => (count < 2 ? "Aller à votre classeur" : `Aller à vos ${number(count)} classeurs`),
   },
   sketches: SKETCHES,
+  picture: (label) => `Croquis, pas à l'échelle : ${label}`,
 
   workbooks: {
     title: "Vos classeurs",

@@ -1,20 +1,24 @@
-import type { Book as Workbook } from "@pegbook/engine"
+import { type LanguageId, languageInForce, type Book as Workbook } from "@pegbook/engine"
+import { speak } from "@pegbook/templates"
 import { renderToString } from "solid-js/web"
 import { SheetContext } from "../../bridge/context.ts"
 import { mirror } from "../../bridge/sheet.ts"
-import { spoken } from "../../text/spoken.ts"
+import { chooseWords, spoken } from "../../text/spoken.ts"
 import { Book } from "./Book.tsx"
 import { type Paper, usualPaper } from "./to-scale.ts"
 import "../../styles/index.css"
 
 /** The build book of the screen as a page's title and body, made without a browser. */
-export function bookPage(
+export async function bookPage(
   book: Workbook,
   title: string,
   chosen: Paper | undefined,
-): { readonly title: string; readonly body: string } {
+  language: LanguageId,
+): Promise<{ readonly lang: string; readonly title: string; readonly body: string }> {
+  await Promise.all([speak(language), chooseWords(language)])
   const paper = chosen ?? usualPaper(book.unitSystem)
   return {
+    lang: languageInForce().tag,
     title: spoken.buildBook.title(title),
     body: renderToString(() => (
       <SheetContext.Provider value={mirror(book)}>

@@ -1,5 +1,5 @@
-import { type Definition, type LanguageId, languageInForce, type UnitSystem } from "@pegbook/engine"
-import { templates } from "@pegbook/templates"
+import { type LanguageId, languageInForce, type UnitSystem } from "@pegbook/engine"
+import { offers } from "@pegbook/templates"
 import { For, Show } from "solid-js"
 import { useSession, useWalk } from "../../bridge/context.ts"
 import { spoken } from "../../text/spoken.ts"
@@ -19,8 +19,8 @@ export function Start() {
   const session = useSession()
   const walk = useWalk()
 
-  async function begin(definition: Definition): Promise<void> {
-    await session.start(definition)
+  async function begin(template: string): Promise<void> {
+    await session.start(template)
     walk.show("worksheet")
   }
 
@@ -82,18 +82,18 @@ export function Start() {
           </div>
         </fieldset>
         <ul class="offers" aria-label={spoken.start.choices}>
-          <For each={templates()}>
-            {(definition) => (
-              <li class="offer" data-template={definition.id}>
-                <Sketch template={definition.id} />
+          <For each={offers()}>
+            {(one) => (
+              <li class="offer" data-template={one.id}>
+                <Sketch template={one.id} />
                 <div class="offer-says">
-                  <h2>{definition.title}</h2>
-                  <p>{definition.says}</p>
+                  <h2>{one.title}</h2>
+                  <p>{one.says}</p>
                   <button
                     type="button"
                     class="small main-action"
-                    aria-label={spoken.start.beginSays(definition.title)}
-                    onClick={() => void begin(definition)}
+                    aria-label={spoken.start.beginSays(one.title)}
+                    onClick={() => void begin(one.id)}
                   >
                     {spoken.start.begin}
                   </button>

@@ -1,5 +1,5 @@
 import { inWords } from "@pegbook/engine"
-import { template } from "@pegbook/templates"
+import { offer } from "@pegbook/templates"
 import { createSignal, For, Show } from "solid-js"
 import { useSession, useWalk } from "../../bridge/context.ts"
 import { OpenFileButton } from "../../parts/FileButtons.tsx"
@@ -46,7 +46,7 @@ function Line(props: { readonly workbook: Shelved }) {
   const readable = () => "document" in props.workbook
   const kind = () => {
     const { workbook } = props
-    return "document" in workbook ? template(workbook.document.template)?.title : undefined
+    return "document" in workbook ? offer(workbook.document.template)?.title : undefined
   }
 
   async function open(): Promise<void> {

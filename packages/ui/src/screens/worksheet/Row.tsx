@@ -1,5 +1,5 @@
 import type { EntryView } from "@pegbook/engine"
-import { createMemo, Show } from "solid-js"
+import { createMemo, lazy, Show, Suspense } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import { Field } from "../../parts/Field.tsx"
 import { Mark } from "../../parts/Mark.tsx"
@@ -7,6 +7,8 @@ import { spoken } from "../../text/spoken.ts"
 import { Detail } from "./Detail.tsx"
 import { fieldText, isField, rowModel, wasText } from "./row-model.ts"
 import { UseButton } from "./UseButton.tsx"
+
+const AskedPicture = lazy(() => import("../../pictures/AskedPicture.tsx"))
 
 /** One entry of the sheet: one line, and its details while it is open. */
 export function Row(props: { readonly name: string }) {
@@ -16,6 +18,15 @@ export function Row(props: { readonly name: string }) {
   const model = createMemo(() => rowModel(view()))
   const open = () => walk.isOpen(props.name)
   const moved = () => sheet.movedAt(props.name)
+  const typing = () => walk.typingIn() === props.name
+
+  /** The picture at another entry goes, and the field under the finger stays where it is. */
+  function entered(field: HTMLElement): void {
+    if (typing()) return
+    const before = field.getBoundingClientRect().top
+    walk.typeIn(props.name)
+    window.scrollBy({ top: field.getBoundingClientRect().top - before, behavior: "instant" })
+  }
 
   return (
     <li
@@ -63,6 +74,7 @@ export function Row(props: { readonly name: string }) {
               choices={view().choices}
               blank={view().blank}
               describedBy={`how-${props.name}`}
+              entered={entered}
               commit={(typed) => sheet.edit(props.name, typed)}
             />
           </Show>
@@ -92,6 +104,14 @@ export function Row(props: { readonly name: string }) {
           </Show>
         </div>
       </div>
+
+      <Show when={typing() || open()}>
+        <div class="row-picture">
+          <Suspense>
+            <AskedPicture name={props.name} label={view().label} />
+          </Suspense>
+        </div>
+      </Show>
 
       <Show when={open()}>
         <div class="row-detail" id={`detail-${props.name}`}>

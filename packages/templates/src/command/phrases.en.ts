@@ -1,0 +1,110 @@
+import type { EntryKind, Source, Verdict } from "@pegbook/engine"
+
+/** What the command itself says around a workbook. */
+export interface Phrases {
+  readonly verdicts: Readonly<Record<Verdict, string>>
+  readonly sources: Readonly<Record<Source["kind"], string>>
+  readonly kinds: Readonly<Record<EntryKind, string>>
+  readonly colon: string
+  readonly fromMemory: string
+  readonly atMost: string
+  readonly atLeast: string
+  readonly ratio: (ratio: string) => string
+  readonly noRows: string
+  readonly rows: (count: number) => string
+  readonly moreRows: (count: number) => string
+  readonly needsEntry: string
+  readonly changed: string
+  readonly provenBest: string
+  readonly bestMayBe: (bound: string) => string
+  readonly gap: (gap: string) => string
+  readonly notProven: string
+  readonly problems: string
+  readonly cautions: string
+  readonly why: string
+  readonly from: string
+  readonly caution: string
+  readonly workedOut: string
+  readonly withValues: string
+  readonly withValuesInRow: string
+  readonly asAbove: string
+  readonly solved: string
+  readonly compared: {
+    readonly entered: string
+    readonly follows: string
+    readonly checks: string
+    readonly rows: string
+    readonly same: (count: number) => string
+  }
+  readonly wroteBook: (path: string, title: string) => string
+  readonly wroteSheets: (path: string, title: string, tables: number) => string
+  readonly solverFailed: (reason: string) => string
+  readonly noBetterPlan: (seconds: number) => string
+}
+
+export const ENGLISH_PHRASES: Phrases = {
+  verdicts: {
+    passes: "passes",
+    near: "near the limit",
+    fails: "fails",
+    outside_table: "outside the table",
+    needs_entry: "needs an entry",
+    no_verdict: "no verdict",
+  },
+  sources: {
+    standard: "a standard",
+    handbook: "a handbook",
+    measured: "measured",
+    geometry: "geometry",
+    common_practice: "common practice, no source",
+    memory: "from memory",
+    user: "the user's own",
+  },
+  kinds: {
+    input: "input",
+    figure: "figure",
+    formula: "formula",
+    column: "column",
+    solved: "solved",
+    check: "check",
+  },
+  colon: ": ",
+  fromMemory: "from memory",
+  atMost: "at most",
+  atLeast: "at least",
+  ratio: (ratio) => `ratio ${ratio}`,
+  noRows: "no rows",
+  rows: (count) => (count === 1 ? "1 row" : `${count} rows`),
+  moreRows: (count) => `… and ${count === 1 ? "1 row" : `${count} rows`} more`,
+  needsEntry: "needs an entry",
+  changed: "changed",
+  provenBest: "proven best",
+  bestMayBe: (bound) => `not proven best, the best may be ${bound}`,
+  gap: (gap) => `gap ${gap}`,
+  notProven: "Not proven",
+  problems: "Problems",
+  cautions: "Cautions",
+  why: "Why",
+  from: "From",
+  caution: "Caution",
+  workedOut: "Worked out",
+  withValues: "With values",
+  withValuesInRow: "With values in row 1",
+  asAbove: "(as above)",
+  solved: "solved",
+  compared: {
+    entered: "Entered",
+    follows: "Follows",
+    checks: "Checks",
+    rows: "Rows",
+    same: (count) => `${count} entries are the same.`,
+  },
+  wroteBook: (path, title) =>
+    `Wrote ${path}: the build book of ${title}, to be opened in a browser and printed from there at full size.`,
+  wroteSheets: (path, title, tables) =>
+    `Wrote ${path}: ${title}, with its formulas, one sheet for each of ${tables} tables.`,
+  solverFailed: (reason) =>
+    `the exact solver could not be used (${reason}); this is the plan made at once, not proven best.`,
+  noBetterPlan: (seconds) =>
+    `no better plan was found in ${seconds} s; this is the plan made at once, not proven best.`,
+}

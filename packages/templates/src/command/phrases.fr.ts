@@ -1,0 +1,68 @@
+import type { Phrases } from "./phrases.en.ts"
+
+export const FRENCH_PHRASES: Phrases = {
+  verdicts: {
+    passes: "conforme",
+    near: "près de la limite",
+    fails: "non conforme",
+    outside_table: "hors du tableau",
+    needs_entry: "entrée manquante",
+    no_verdict: "sans verdict",
+  },
+  sources: {
+    standard: "une norme",
+    handbook: "un manuel",
+    measured: "mesuré",
+    geometry: "géométrie",
+    common_practice: "usage courant, sans source",
+    memory: "de mémoire",
+    user: "de l'utilisateur",
+  },
+  kinds: {
+    input: "entrée",
+    figure: "donnée",
+    formula: "formule",
+    column: "colonne",
+    solved: "recherche",
+    check: "vérification",
+  },
+  colon: " : ",
+  fromMemory: "de mémoire",
+  atMost: "au plus",
+  atLeast: "au moins",
+  ratio: (ratio) => `rapport ${ratio}`,
+  noRows: "aucune ligne",
+  rows: (count) => (count < 2 ? `${count} ligne` : `${count} lignes`),
+  moreRows: (count) => `… et ${count < 2 ? `${count} autre ligne` : `${count} autres lignes`}`,
+  needsEntry: "entrée manquante",
+  changed: "modifié",
+  provenBest: "le meilleur, c'est prouvé",
+  bestMayBe: (bound) => `pas prouvé le meilleur, qui serait peut-être ${bound}`,
+  gap: (gap) => `écart ${gap}`,
+  notProven: "Non prouvé",
+  problems: "Problèmes",
+  cautions: "Mises en garde",
+  why: "Pourquoi",
+  from: "Source",
+  caution: "Mise en garde",
+  workedOut: "Calcul",
+  withValues: "Avec les valeurs",
+  withValuesInRow: "Avec les valeurs de la ligne 1",
+  asAbove: "(comme plus haut)",
+  solved: "recherche",
+  compared: {
+    entered: "Saisi",
+    follows: "En découle",
+    checks: "Vérifications",
+    rows: "Lignes",
+    same: (count) => (count < 2 ? `${count} entrée est pareille.` : `${count} entrées sont pareilles.`),
+  },
+  wroteBook: (path, title) =>
+    `${path} est écrit : le cahier de chantier de « ${title} », à ouvrir dans un navigateur et à imprimer de là en grandeur réelle.`,
+  wroteSheets: (path, title, tables) =>
+    `${path} est écrit : « ${title} » avec ses formules, et une feuille pour chacun des ${tables} tableaux.`,
+  solverFailed: (reason) =>
+    `le solveur exact n'a pas pu servir (${reason}) ; voici le plan fait tout de suite, pas prouvé le meilleur.`,
+  noBetterPlan: (seconds) =>
+    `aucun meilleur plan n'a été trouvé en ${seconds} s ; voici le plan fait tout de suite, pas prouvé le meilleur.`,
+}
