@@ -13,7 +13,7 @@ import { fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
 import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
-import { guardPosts } from "../parts/guard-posts.ts"
+import { GUARDED_RIM, guardPosts } from "../parts/guard-posts.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
@@ -114,7 +114,7 @@ export const groundLevelDeck: Definition = {
     haulage,
     deckBuildUp,
     heights,
-    guardPosts({ noun: "rim", depth: "rim_depth", size: "rim_size" }),
+    guardPosts(GUARDED_RIM),
     fasteners,
     footings,
     setOutOf({

@@ -20,8 +20,6 @@ export const strength2: Texts = {
   "Positive where the underside is pulled.": "Positif là où le dessous est tendu.",
   "Sag, at 1 GPa": "Flèche, à 1 GPa",
   Sag: "Flèche",
-  "Of all members, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.":
-    "De toutes les pièces, la plus proche de sa limite, ou la plus au-delà ; avant elle, celle qu'aucun tableau n'a.",
   "Are the skids strong enough?": "Les patins sont-ils assez solides ?",
   "The worse of bending and shear, of what the timber may bear.":
     "Le pire de la flexion et du cisaillement, sur ce que le bois peut porter.",
