@@ -6,6 +6,7 @@ import { greenhouseFloor } from "./greenhouse-floor/template.ts"
 import { groundLevelDeck } from "./ground-level-deck/template.ts"
 import { joistSpan } from "./joist-span/template.ts"
 import { panelSpan } from "./panel-span/template.ts"
+import { postHeight } from "./post-height/template.ts"
 import { shedBase } from "./shed-base/template.ts"
 import { spokenTemplate } from "./words/speak.ts"
 
@@ -26,7 +27,7 @@ export const TEMPLATES: readonly Definition[] = [
 ]
 
 /** Small templates for a person who wants one answer, not a whole job. */
-export const QUICK_TEMPLATES: readonly Definition[] = [joistSpan, beamSpan, panelSpan]
+export const QUICK_TEMPLATES: readonly Definition[] = [joistSpan, beamSpan, panelSpan, postHeight]
 
 /** The templates of whole jobs, in the language in force. */
 export function templates(): readonly Definition[] {

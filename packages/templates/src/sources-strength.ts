@@ -97,6 +97,14 @@ export const BEAM_STABILITY: Source = {
   record: "nds_adjustment_factors",
 }
 
+export const COLUMN_STABILITY: Source = {
+  ...NDS,
+  edition: "2018",
+  place: "3.7.1, column stability",
+  origin: "memory",
+  note: "Held against a published worked example, which was read (record worked_examples, WE8).",
+}
+
 export const STABILITY_BY_SHAPE: Source = {
   ...NDS,
   place: "4.4.1, held edges",
@@ -242,6 +250,13 @@ export const PANEL_METHOD: Source = {
   origin: "read",
   record: "panel_load_formulas",
   note: "Three spans were read in a worked example; one and two spans are from memory.",
+}
+
+export const PANEL_WET: Source = {
+  kind: "handbook",
+  title: "Panel design specification, adjustments for moisture",
+  origin: "memory",
+  note: "For panels at 16 % of moisture and more: 0.75 on strength, 0.85 on stiffness.",
 }
 
 export const PANEL_SPAN_RULE: Source = {

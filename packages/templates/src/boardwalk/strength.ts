@@ -75,9 +75,9 @@ const sleeperLine: TableEntry = {
   ],
 }
 
-const strong = membersOf([STRINGERS, SLEEPERS, GUARD_POST])
+const strong = membersOf([STRINGERS, SLEEPERS, GUARD_POST], ["board_strength"])
 
-/** Stringers, sleepers and guard posts of the walk. Its boards are held against a table of their own. */
+/** Stringers, sleepers and guard posts of the walk; its boards beside them. */
 export const strength: Section = { ...strong, entries: [sleeperLine, ...strong.entries] }
 
 /** Cleats beside the stringers' joints, and bolts of the guard posts. */

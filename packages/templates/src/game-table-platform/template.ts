@@ -37,7 +37,7 @@ import { GAME_THINGS } from "./bought.ts"
 import { buildUp } from "./build-up.ts"
 import { gameSpace } from "./game-space.ts"
 import { GAME_JOB } from "./job.ts"
-import { strength } from "./strength.ts"
+import { fasteners, strength } from "./strength.ts"
 
 /** An outdoor table-tennis platform on a sloping lawn: tiles on sheets on joists on skids on stacks of blocks. */
 export const gameTablePlatform: Definition = {
@@ -67,6 +67,7 @@ export const gameTablePlatform: Definition = {
     edgeBoards,
     net,
     windOnNet,
+    fasteners,
     fixings,
     timber,
     treatment,

@@ -1,3 +1,4 @@
+import { GUARD_THINGS } from "../parts/guard-posts.ts"
 import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
@@ -16,4 +17,5 @@ export const FLOOR_THINGS: readonly BoughtThing[] = [
   { item: "fabric", quantity: "fabric_length", measure: "length", unit: "m" },
   { item: "mesh roll", quantity: "mesh_rolls", measure: "count", unit: "each" },
   ...PRESERVATIVE_AND_TAPE,
+  ...GUARD_THINGS,
 ]

@@ -3,6 +3,7 @@ import { CONNECTOR_NAILS, FABRIC_PINS, SITE_CONSUMABLES, STAPLES } from "../stag
 import { disposal, meshWork, stepsWork, walkRound } from "../stages/finish.ts"
 import { endWork, joistWork, lineWork } from "../stages/frame.ts"
 import { blockWork, digging, markOut, stoneWork, survey } from "../stages/ground.ts"
+import { guardWork } from "../stages/guard.ts"
 import { boardWork } from "../stages/surface.ts"
 import { consumable, screwsInto } from "../stages/work.ts"
 import { FLOOR_THINGS } from "./bought.ts"
@@ -37,6 +38,7 @@ export const FLOOR_JOB: Job = {
     ),
     endWork(true),
     boardWork("board on a joist"),
+    guardWork,
     meshWork,
     stepsWork,
     walkRound,

@@ -6,18 +6,19 @@ import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/be
 import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
-import { GREATEST_PRESSURE, reactionCheck, withReactions } from "../parts/by-statics.ts"
+import { loadedByStatics } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { drainage } from "../parts/drainage.ts"
 import { animalMesh, fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
 import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
+import { GUARDED_RIM, guardPosts } from "../parts/guard-posts.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
-import { frost, limits } from "../parts/limits.ts"
+import { frost, guardedLimits } from "../parts/limits.ts"
 import { supportLoadsOn } from "../parts/loads.ts"
 import { massesOf } from "../parts/masses.ts"
 import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
@@ -49,7 +50,7 @@ export const greenhouseFloor: Definition = {
       defaults: { platform_length: "6.0 m", platform_width: "2.4 m" },
     }),
     adapt(ground, { defaults: { ground_fall_length: "60 mm", ground_fall_width: "20 mm" } }),
-    adapt(limits, {
+    adapt(guardedLimits, {
       whys: {
         area_limit:
           "Many places ask for a permit above some area, for the floor or for the greenhouse on it. Ask yours, and write its figure here with the name of who told you in your notes.",
@@ -58,7 +59,7 @@ export const greenhouseFloor: Definition = {
     }),
     frost,
     bearers,
-    withReactions(slabLayout),
+    loadedByStatics(slabLayout),
     adapt(supportLoadsOn(BEARERS_ON_SLABS), {
       labels: {
         live_load: "People and things on the floor",
@@ -98,8 +99,8 @@ export const greenhouseFloor: Definition = {
     adapt(wood, { defaults: { wood_species: "white spruce" } }),
     boards,
     adapt(memberTimber, { defaults: { species: "Spruce-Pine-Fir", design_method: "limit states" } }),
-    { ...strength, entries: [...strength.entries, reactionCheck("slab", BEARERS_ON_SLABS.remedies)] },
-    wetSoil("MIN(block_length; block_course_width)", BEARERS_ON_SLABS.remedies, GREATEST_PRESSURE),
+    strength,
+    wetSoil("MIN(block_length; block_course_width)", BEARERS_ON_SLABS.remedies),
     publishedStrengths,
     adapt(fixingsOf([bearerTies, joistEnds, blockingEnds, rimJointBlocks, boardScrewsOn(BOARDS_ON_JOISTS)]), {
       defaults: {
@@ -116,6 +117,7 @@ export const greenhouseFloor: Definition = {
     buildUp,
     drainage,
     heights,
+    guardPosts(GUARDED_RIM),
     adapt(animalMesh, {
       whys: { mesh_roll_length: "As sold. Openings no wider than 13 mm keep rats out as well." },
       defaults: {
@@ -126,7 +128,7 @@ export const greenhouseFloor: Definition = {
         mesh_roll_length: "10 m",
       },
     }),
-    adapt(footings, { defaults: { footing_diameter: "300 mm", footing_above_ground: "150 mm" } }),
+    adapt(footings, { defaults: { footing_diameter: "350 mm", footing_above_ground: "150 mm" } }),
     pricesOf([...FLOOR_JOB.things, ...consumablesBought(FLOOR_JOB.consumables)]),
     massesOf(FLOOR_THINGS, FLOOR_MEMBERS, [blocksCalled("slab"), STONE]),
     adapt(haulage, { defaults: { payload: "500 kg" } }),

@@ -1,6 +1,7 @@
 import type { Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { fastenerStrength } from "../parts/fastener-strength.ts"
+import { GUARD_JOINT } from "../parts/guard-posts.ts"
 import { windOn, windStep } from "../parts/wind.ts"
 import { SLIDING } from "../sources-actions.ts"
 import { practice } from "../sources-frame.ts"
@@ -26,7 +27,7 @@ export const wind: Section = adapt(
   { defaults: { wind_speed: "185 km/h", building_wall_height: "1.5 m", building_roof_rise: "0.8 m" } },
 )
 
-/** The ties between joists and bearers, which hand the lift to what is anchored. */
+/** The bolts of guard posts, and the ties between joists and bearers, which hand the lift to what is anchored. */
 export const fasteners: Section = fastenerStrength([
   {
     joint: "ties along one outer bearer, against the wind's lift",
@@ -41,4 +42,5 @@ export const fasteners: Section = fastenerStrength([
     lasts: "wind",
     remedies: [{ input: "nails_per_connector", toward: "more", step: "2" }],
   },
+  GUARD_JOINT,
 ])

@@ -109,8 +109,8 @@ const BEAMS_AND_JOISTS: readonly PlatformMember[] = [
   },
 ]
 
-/** Beams, joists and guard posts of the deck. Its boards are held against a table of their own. */
-const strong = membersOf([...BEAMS_AND_JOISTS, GUARD_POST])
+/** Beams, joists and guard posts of the deck; its boards beside them. */
+const strong = membersOf([...BEAMS_AND_JOISTS, GUARD_POST], ["board_strength"])
 export const strength: Section = { ...strong, entries: [plyJoints, ...strong.entries] }
 
 /** Bolts of the guard posts. */

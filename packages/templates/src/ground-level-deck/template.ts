@@ -8,13 +8,13 @@ import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
 import { boardsOn } from "../parts/boards.ts"
-import { GREATEST_PRESSURE, reactionCheck, withReactions } from "../parts/by-statics.ts"
+import { loadedByStatics } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
 import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks } from "../parts/frame-screws.ts"
-import { guardPosts } from "../parts/guard-posts.ts"
+import { GUARDED_RIM, guardPosts } from "../parts/guard-posts.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
@@ -51,7 +51,7 @@ export const groundLevelDeck: Definition = {
     guardedLimits,
     frost,
     beamLayout,
-    withReactions(padLayout),
+    loadedByStatics(padLayout),
     adapt(supportLoadsOn(BEAMS_ON_PADS), { defaults: { live_load: "40 psf" } }),
     dig,
     padBeds,
@@ -63,8 +63,8 @@ export const groundLevelDeck: Definition = {
     wood,
     boardsOn(BOARDS_ON_JOISTS),
     memberTimber,
-    { ...strength, entries: [...strength.entries, reactionCheck("pad", BEAMS_ON_PADS.remedies)] },
-    wetSoil("MIN(block_length; block_course_width)", BEAMS_ON_PADS.remedies, GREATEST_PRESSURE),
+    strength,
+    wetSoil("MIN(block_length; block_course_width)", BEAMS_ON_PADS.remedies),
     publishedStrengths,
     fixingsOf([
       beamPlankScrews,
@@ -113,7 +113,7 @@ export const groundLevelDeck: Definition = {
     haulage,
     deckBuildUp,
     heights,
-    guardPosts({ noun: "rim", depth: "rim_depth", size: "rim_size" }),
+    guardPosts(GUARDED_RIM),
     fasteners,
     footings,
     setOutOf({

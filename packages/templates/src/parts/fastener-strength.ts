@@ -376,35 +376,18 @@ const yields: TableEntry = {
 const WORST = "INDEX(loaded_joints.says; MATCH(MAX(loaded_joints.ratio); loaded_joints.ratio; 0))"
 
 /**
- * What screws and nails hold, and the joints that lean on them: a row of `loaded_joints` each.
+ * What screws, nails and bolts hold, and the joints that lean on them: a row of `loaded_joints` each, without a check.
  * Throws where a joint would pull at nails or bolts: of nails, in wet timber that dries, that hold is not to be counted on.
  *
- * Needs: the names that the joints are given; species, near_limit_share, rounding_tolerance.
- * Gives: fastener_factors, species_fasteners, yield_factors, bending_yields, loaded_joints, joint_yields, loaded_joint_first (one row), loaded_joint_check.
+ * Needs: the names that the joints are given; species, rounding_tolerance.
+ * Gives: fastener_factors, species_fasteners, yield_factors, bending_yields, loaded_joints, joint_yields.
  */
-export function fastenerStrength(joints: readonly LoadedJoint[]): Section {
+export function fastenerTables(joints: readonly LoadedJoint[]): Section {
   for (const { joint, fastener, way } of joints) {
     if (fastener !== "screw" && way === "pulled")
       throw new RangeError(
         `The joint "${joint}" pulls at ${fastener}s, which do not hold by the wood round them; use screws, or work out the washers of bolts`,
       )
-  }
-  const check: CheckEntry = {
-    kind: "check",
-    name: "loaded_joint_check",
-    label: "Do the fasteners hold?",
-    measure: "share",
-    demand: "MAX(loaded_joints.ratio)",
-    limit: "1",
-    sense: "at_most",
-    near: "near_limit_share",
-    why: "A joint is as strong as its fasteners, at best.",
-    sources: [SCREW_WITHDRAWAL, SCREW_LATERAL, NAIL_LATERAL, FASTENER_PENETRATION],
-    cautions: [DECIDES],
-    advice: [
-      "{loaded_joint_first.says}. Use more of them, thicker or longer ones, or a metal bracket made for it.",
-    ],
-    remedies: joints.flatMap(({ remedies = [] }) => remedies),
   }
   return {
     id: "fastener-strength",
@@ -426,6 +409,37 @@ export function fastenerStrength(joints: readonly LoadedJoint[]): Section {
         columns: columnsOf(joints),
       },
       yields,
+    ],
+  }
+}
+
+/**
+ * {@link fastenerTables}, and whether the worst of the joints holds.
+ * Needs: near_limit_share as well. Gives: loaded_joint_first (one row), loaded_joint_check as well.
+ */
+export function fastenerStrength(joints: readonly LoadedJoint[]): Section {
+  const check: CheckEntry = {
+    kind: "check",
+    name: "loaded_joint_check",
+    label: "Do the fasteners hold?",
+    measure: "share",
+    demand: "MAX(loaded_joints.ratio)",
+    limit: "1",
+    sense: "at_most",
+    near: "near_limit_share",
+    why: "A joint is as strong as its fasteners, at best.",
+    sources: [SCREW_WITHDRAWAL, SCREW_LATERAL, NAIL_LATERAL, FASTENER_PENETRATION],
+    cautions: [DECIDES],
+    advice: [
+      "{loaded_joint_first.says}. Use more of them, thicker or longer ones, or a metal bracket made for it.",
+    ],
+    remedies: joints.flatMap(({ remedies = [] }) => remedies),
+  }
+  const tables = fastenerTables(joints)
+  return {
+    ...tables,
+    entries: [
+      ...tables.entries,
       {
         kind: "table",
         name: "loaded_joint_first",

@@ -13,7 +13,8 @@ import { BEARING_LENGTH, DEFLECTION } from "../sources-strength.ts"
 import { figureTable } from "../strength/figure-table.ts"
 import { ofEach } from "../strength/of-each.ts"
 import type { LoadedJoint } from "./fastener-strength.ts"
-import type { LoneMember } from "./members.ts"
+import type { PlatformMember } from "./members.ts"
+import { POST_BOLT_FIGURES, pulledBoltColumns } from "./post-bolts.ts"
 
 const DECIDES =
   "A guard keeps people from falling: lives hang on it. Your local code and a licensed designer decide its height, its load, its posts and its fastening."
@@ -28,6 +29,9 @@ export interface GuardedEdge {
   readonly depth: string
   readonly size: string
 }
+
+/** The rim that most frames end in. */
+export const GUARDED_RIM: GuardedEdge = { noun: "rim", depth: "rim_depth", size: "rim_size" }
 
 const JOINT = "guard post on its two bolts, pushed down"
 const ANSWERS = ["where my limit asks for it", "on all sides"] as const
@@ -97,22 +101,7 @@ const figures: TableEntry = {
       "One above the other. The upper one is pulled when somebody leans on the guard.",
       USER,
     ),
-    figureColumn(
-      "washer",
-      "Side of a square washer",
-      "length",
-      "3 in",
-      "Thick plates, one at either end of a bolt. A small round washer sinks into the wood.",
-      USER,
-    ),
-    figureColumn(
-      "steel",
-      "A bolt may be pulled with",
-      "stress",
-      "22500 psi",
-      "On the area of its shank.",
-      BOLT_STEEL,
-    ),
+    ...POST_BOLT_FIGURES,
   ],
 }
 
@@ -311,30 +300,7 @@ const stepColumns = (edge: GuardedEdge): readonly Column[] => [
     `Pushes the ${edge.noun} inwards: blocking behind it has to take this up.`,
     STATICS,
   ),
-  column(
-    "washer_stress",
-    "Wood under the washer",
-    "stress",
-    `${member("live_factor")} * pull / (${figure("washer")} ^ 2 - ${BOLT} ^ 2)`,
-    "Pull over the washer's area, less the hole; with the load factor of limit states.",
-    BEARING_LENGTH,
-  ),
-  column(
-    "washer_ratio",
-    "Of what that wood may bear",
-    "share",
-    `IF(force = 0; 0; washer_stress / ${member("fc_perp_allowed")})`,
-    "Across the grain, by your method of design.",
-    BEARING_LENGTH,
-  ),
-  column(
-    "bolt_ratio",
-    "Of what the bolt's steel may bear",
-    "share",
-    `pull / (${figure("steel")} * PI() * ${BOLT} ^ 2 / 4)`,
-    "Pull over the shank's area; without a load factor, by either method.",
-    BOLT_STEEL,
-  ),
+  ...pulledBoltColumns({ pull: "pull", figure, bolt: BOLT, member, idle: "force = 0" }),
   column(
     "ratio",
     "The worse of the two",
@@ -355,7 +321,7 @@ const stepColumns = (edge: GuardedEdge): readonly Column[] => [
 ]
 
 /** A guard's post as a member: bolted to the edge, free above it, pushed outwards. Stands last among the members. */
-export const GUARD_POST: LoneMember = {
+export const GUARD_POST: PlatformMember = {
   member: "guard posts",
   noun: "guard post",
   check: "guard_post_check",
@@ -366,8 +332,8 @@ export const GUARD_POST: LoneMember = {
   acts: {
     covered: "TRUE()",
     span: "MAX(guard_cases.arm)",
-    moment: "MAX(guard_cases.moment)",
-    shear: "MAX(guard_cases.force)",
+    moment: "live_factor * MAX(guard_cases.moment)",
+    shear: "live_factor * MAX(guard_cases.force)",
   },
   remedies: [
     { input: "guard_post_spacing_max", toward: "less", step: "6 in" },

@@ -18,7 +18,7 @@ import {
   solveMembers,
 } from "../solvers/member-actions.ts"
 import { ARITHMETIC, GEOMETRY, PS_20, STATICS, USER } from "../sources.ts"
-import { BEAM_PATTERN, BEAM_STATICS, POINT_LOAD } from "../sources-actions.ts"
+import { BEAM_PATTERN, BEAM_STATICS, POINT_LOAD, YIELD_MODES } from "../sources-actions.ts"
 import {
   BEAM_STABILITY,
   BEARING_LENGTH,
@@ -46,10 +46,6 @@ import { ofEach } from "../strength/of-each.ts"
 interface OfMember {
   /** What a reader calls them: "joists". */
   readonly member: string
-  /** The name of its check: "joist_check". */
-  readonly check: string
-  /** What a reader calls one of them: "joist". */
-  readonly noun: string
   /** Nominal size, as in `size_classes`; one ply's thickness and depth. */
   readonly size: string
   readonly thickness: string
@@ -64,33 +60,53 @@ interface OfMember {
   readonly held?: string
   /** How long its load lasts in all; without, as long as the template's `load_duration`. */
   readonly duration?: string
+}
+
+/** A row of `members`, with a check of its own. */
+interface Checked {
+  /** The name of its check: "joist_check". */
+  readonly check: string
+  /** What a reader calls one of them: "joist". */
+  readonly noun: string
   /** What to try, the cheapest first. */
   readonly remedies: readonly Remedy[]
 }
 
 /** A member that lies on supports and carries floor: its actions are solved. */
-export interface FloorMember extends OfMember, MemberLines {
+export interface FloorMember extends OfMember, Checked, MemberLines {
   /** How long the piece lies on its support. */
   readonly seat: string
   /** Most plies that a joint interrupts at one support, where others run through. */
   readonly interrupted?: string
 }
 
-/** A member whose actions are formulas, before any load factor: a post that the wind bends. It has no seat, and its sag is not held against a limit. */
+/**
+ * A member whose actions are formulas, each with its load factors: a post that wind bends, a board over one bay. They may name the
+ * columns before them in its row.
+ */
 export interface LoneMember extends OfMember {
+  /** How long it lies on its support; without, as of a post that lies on none, its depth. */
+  readonly seat?: string
   readonly acts: {
     readonly covered: string
     readonly span: string
     readonly moment: string
     readonly shear: string
+    /** On one seat; without, none. */
+    readonly reaction?: string
+    /** Its fastening, of what that may bear: counts for its check, and for what gives first. */
+    readonly joint?: string
+    /** Under people, and in all, for a stiffness of `design_thresholds.stiffness`; without, its sag is not held against a limit. */
+    readonly sag?: { readonly live: string; readonly total: string }
   }
 }
 
-export type PlatformMember = FloorMember | LoneMember
+export type PlatformMember = FloorMember | (LoneMember & Checked)
+type AnyMember = FloorMember | LoneMember
 
-const isFloor = (member: PlatformMember): member is FloorMember => !("acts" in member)
+const isFloor = (member: AnyMember): member is FloorMember => !("acts" in member)
 
-const threshold = (name: string): string => `INDEX(design_thresholds.${name}; 1)`
+export const threshold = (name: string): string => `INDEX(design_thresholds.${name}; 1)`
 
 /** For members that nothing stands on in one place. */
 export const NO_POINT = `0 * ${threshold("point_load")}`
@@ -102,7 +118,7 @@ const LIMIT_STATES = 'design_method = "limit states"'
 const either = (limitStates: string, allowable: string): string =>
   `IF(${LIMIT_STATES}; ${limitStates}; ${allowable})`
 
-const sizeClass = (name: string): string =>
+export const sizeClass = (name: string): string =>
   `INDEX(size_classes.${name}; MATCH(size; size_classes.nominal; 0))`
 
 const sizeFactor = (name: string): string =>
@@ -127,12 +143,13 @@ const published = (name: string, csa: string, label: string, why: string): Colum
 const key = (grade: string, sizes: string): string =>
   `MATCH(species & " | " & ${grade} & " | " & ${sizes}; design_values.key; 0)`
 const JOINED_GRADE = 'OR(grade = "No.1"; grade = "No.2")'
-const FOUND = `IFERROR(${key("grade", "sizes")}; IF(thickness_class = "5 in and more"; 0; IFERROR(${key("grade", '"any width"')}; IF(${JOINED_GRADE}; IFERROR(${key('"No.1/No.2"', '"any width"')}; 0); 0))))`
+/** The row of `design_values` for a row's species, grade, sizes and thickness_class; 0 where there is none. */
+export const FOUND = `IFERROR(${key("grade", "sizes")}; IF(thickness_class = "5 in and more"; 0; IFERROR(${key("grade", '"any width"')}; IF(${JOINED_GRADE}; IFERROR(${key('"No.1/No.2"', '"any width"')}; 0); 0))))`
 const FOUND_CSA = `IFERROR(MATCH(INDEX(species_traits.csa_name; MATCH(species; species_traits.species; 0)) & " | " & IF(${JOINED_GRADE}; "No.1/No.2"; grade); specified_strengths.key; 0); 0)`
 
 /** Columns from the piece itself. */
-function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
-  const of = (pick: (member: PlatformMember) => string): string => ofEach(members.map(pick))
+function pieceColumns(members: readonly AnyMember[]): readonly Column[] {
+  const of = (pick: (member: AnyMember) => string): string => ofEach(members.map(pick))
   return [
     column(
       "member",
@@ -187,7 +204,7 @@ function pieceColumns(members: readonly PlatformMember[]): readonly Column[] {
       "seat",
       "Length of its seat",
       "length",
-      of((member) => (isFloor(member) ? member.seat : member.depth)),
+      of((member) => member.seat ?? member.depth),
       "How much of it lies on its support. Of a post: nothing lies on it.",
       GEOMETRY,
     ),
@@ -285,7 +302,7 @@ const LEAN_SHARE = `(1 + lean_stress / fb_before_lean) / ${threshold("lean_sprea
 const LEANING = `${LEAN_SHARE} - SQRT((${LEAN_SHARE}) ^ 2 - lean_stress / fb_before_lean / ${threshold("lean_meeting")})`
 
 /** Columns of published strengths, of each factor, and of the stresses that are left. */
-function strengthColumns(members: readonly PlatformMember[]): readonly Column[] {
+function strengthColumns(members: readonly AnyMember[]): readonly Column[] {
   const sharing = ofEach(
     members.map(({ shares }) =>
       shares === undefined ? "FALSE()" : `${shares} <= ${threshold("sharing_spacing")}`,
@@ -544,7 +561,7 @@ function strengthColumns(members: readonly PlatformMember[]): readonly Column[] 
 
 /** The formula of an action: solved for floor members, which stand first; a post's own otherwise. */
 function action(
-  members: readonly PlatformMember[],
+  members: readonly AnyMember[],
   name: string,
   own: (acts: LoneMember["acts"]) => string,
 ): string {
@@ -553,8 +570,10 @@ function action(
   )
 }
 
+const jointOf = (member: AnyMember): string | undefined => (isFloor(member) ? undefined : member.acts.joint)
+
 /** Columns of what acts, and how much of each limit it takes. */
-function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
+function demandColumns(members: readonly AnyMember[]): readonly Column[] {
   const acted = (
     name: string,
     label: string,
@@ -562,11 +581,11 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
     why: string,
     own: (acts: LoneMember["acts"]) => string,
   ): Column => column(name, label, measure, action(members, name, own), why, BEAM_STATICS, BEAM_PATTERN)
-  // A post's sag is not held against a limit.
-  const lonely = (name: string, unit: "span" | "1"): string =>
-    members.every(isFloor)
-      ? `INDEX(member_actions.${name}; ROW())`
-      : `(${action(members, name, ({ span }) => (unit === "span" ? `0 * ${span}` : "0"))})`
+  const hasJoints = members.some((member) => jointOf(member) !== undefined)
+  const sagging = (name: string, of: "live" | "total"): string =>
+    `(${action(members, name, ({ span, sag }) => sag?.[of] ?? `0 * ${span}`)})`
+  const shareOf = (name: string, of: "live" | "total"): string =>
+    `(${action(members, name, ({ span, sag }) => (sag === undefined ? "0" : `${sag[of]} / (${span})`))})`
   return [
     acted(
       "span",
@@ -580,27 +599,21 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "Greatest moment",
       "moment",
       "Where people stand on the worst spans, or one load stands in the worst place, with the load factors. A post is bent by wind.",
-      ({ moment }) => `live_factor * ${moment}`,
+      ({ moment }) => moment,
     ),
-    acted(
-      "shear",
-      "Greatest shear",
-      "force",
-      "Beside a support, the full force.",
-      ({ shear }) => `live_factor * ${shear}`,
-    ),
+    acted("shear", "Greatest shear", "force", "Beside a support, the full force.", ({ shear }) => shear),
     acted(
       "reaction",
       "Greatest load on a seat",
       "force",
       "What the busiest support pushes back with; 0 of a post.",
-      ({ shear }) => `0 * ${shear}`,
+      ({ shear, reaction }) => reaction ?? `0 * (${shear})`,
     ),
     column(
       "sag_live",
       "Sag under people",
       "small_length",
-      `IF(covered; ${lonely("sag_live", "span")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
+      `IF(covered; ${sagging("sag_live", "live")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
       "How springy it feels.",
       BEAM_STATICS,
     ),
@@ -608,7 +621,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "sag_total",
       "Sag in all",
       "small_length",
-      `IF(covered; ${lonely("sag_total", "span")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
+      `IF(covered; ${sagging("sag_total", "total")} * ${threshold("stiffness")} * plies / plies_through / e_used; NA())`,
       "With the platform's weight. Wet timber goes on sagging, to about twice this.",
       BEAM_STATICS,
     ),
@@ -672,7 +685,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "sag_live_ratio",
       "Sag under people, of what is accepted",
       "share",
-      `IF(covered; ${lonely("share_live", "1")} * ${threshold("stiffness")} * plies / plies_through / e_used * ${threshold("sag_live")}; NA())`,
+      `IF(covered; ${shareOf("share_live", "live")} * ${threshold("stiffness")} * plies / plies_through / e_used * ${threshold("sag_live")}; NA())`,
       "Over 100 % the floor feels soft.",
       DEFLECTION,
       BEAM_STATICS,
@@ -681,11 +694,23 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "sag_total_ratio",
       "Sag in all, of what is accepted",
       "share",
-      `IF(covered; ${lonely("share_total", "1")} * ${threshold("stiffness")} * plies / plies_through / e_used * ${threshold("sag_total")}; NA())`,
+      `IF(covered; ${shareOf("share_total", "total")} * ${threshold("stiffness")} * plies / plies_through / e_used * ${threshold("sag_total")}; NA())`,
       "Over 100 % what lies on it cracks.",
       DEFLECTION,
       BEAM_STATICS,
     ),
+    ...(hasJoints
+      ? [
+          column(
+            "joint_ratio",
+            "Its fastening, of what that may bear",
+            "share",
+            `IF(covered; ${ofEach(members.map((member) => jointOf(member) ?? "0"))}; NA())`,
+            "Over 100 % its bolts, or the wood round them, let go. 0 where a joint has a table of its own.",
+            YIELD_MODES,
+          ),
+        ]
+      : []),
     column(
       "covered",
       "Inside the tables",
@@ -698,7 +723,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "worst",
       "Worst of all",
       "share",
-      "MAX(bending_ratio; shear_ratio; bearing_ratio; sag_live_ratio; sag_total_ratio)",
+      `MAX(bending_ratio; shear_ratio; bearing_ratio; sag_live_ratio; sag_total_ratio${hasJoints ? "; joint_ratio" : ""})`,
       "The one that gives first.",
       ARITHMETIC,
     ),
@@ -706,7 +731,7 @@ function demandColumns(members: readonly PlatformMember[]): readonly Column[] {
       "governs",
       "What gives first",
       "text",
-      'IF(bending_ratio = worst; "bending"; IF(shear_ratio = worst; "shear"; IF(bearing_ratio = worst; "bearing on its seat"; "sag")))',
+      `${hasJoints ? 'IF(joint_ratio = worst; "its fastening"; ' : "("}IF(bending_ratio = worst; "bending"; IF(shear_ratio = worst; "shear"; IF(bearing_ratio = worst; "bearing on its seat"; "sag"))))`,
       "Change this first.",
       ARITHMETIC,
     ),
@@ -868,16 +893,35 @@ function memberCheck(of: PlatformMember, row: number): CheckEntry {
     kind: "check",
     name: of.check,
     label: `Are the ${of.member} strong enough?`,
-    why: "The worse of bending and shear, of what the timber may bear.",
+    why:
+      jointOf(of) === undefined
+        ? "The worse of bending and shear, of what the timber may bear."
+        : "The worst of bending, shear and its fastening, of what timber and bolts may bear.",
     sources: [DESIGN_VALUES, CSA_STRENGTHS, BEAM_PATTERN, SHEAR_STRESS],
     cautions: CAUTIONS,
-    demand: `MAX(INDEX(members.bending_ratio; ${row}); INDEX(members.shear_ratio; ${row}))`,
+    demand: `MAX(${["bending", "shear", ...(jointOf(of) === undefined ? [] : ["joint"])].map((way) => `INDEX(members.${way}_ratio; ${row})`).join("; ")})`,
     covered: `INDEX(members.covered; ${row})`,
     advice: [
       "What gives first: {strength_first}.",
       `Shorten the span of the ${of.member}, set them closer together, or take the next size up or a better grade. Choose a species, grade and size that the tables hold where this one is outside them.`,
     ],
     remedies: of.remedies,
+  }
+}
+
+/** A row a member, each step from the piece to the answer in a column of its own. `rows`: how many, a formula. */
+export function memberTable(
+  table: Pick<TableEntry, "name" | "label" | "why">,
+  members: readonly AnyMember[],
+  rows = String(members.length),
+): TableEntry {
+  return {
+    kind: "table",
+    ...table,
+    sources: [...VALUES, BEAM_STATICS],
+    cautions: CAUTIONS,
+    rows: { kind: "formula", formula: rows },
+    columns: [...pieceColumns(members), ...strengthColumns(members), ...demandColumns(members)],
   }
 }
 
@@ -888,33 +932,44 @@ function memberCheck(of: PlatformMember, row: number): CheckEntry {
  * Needs: what the members name; species, grade, wet_service, incised, load_duration, design_method; dead_load,
  * live_load, near_limit_share; and the published tables of {@link publishedStrengths}.
  * Gives: members, member_actions, member_spans, member_reactions, member_curves, strength_first, the check of each
- * member, member_bearing_check, deflection_check.
+ * member, member_bearing_check, deflection_check. `beside`: tables of one row or none, with the columns known_worst and says: boards or
+ * sheets, which have a check in their own part and may give first.
  * Rows of `member_reactions` begin with the first member: put the one on the ground there, and lone members last.
  */
-export function membersOf(members: readonly PlatformMember[]): Section {
+export function membersOf(members: readonly PlatformMember[], beside: readonly string[] = []): Section {
   const remedies = members.flatMap((member) => member.remedies)
   const known = `COUNTIF(members.covered; TRUE()) = ${members.length}`
-  const entries: readonly Entry[] = [
-    {
-      kind: "table",
-      name: "members",
-      label: "Strength, member by member",
-      why: "Each step from the piece to the answer, in the order of the calculation.",
-      sources: [...VALUES, BEAM_STATICS],
-      cautions: CAUTIONS,
-      rows: { kind: "formula", formula: String(members.length) },
-      columns: [...pieceColumns(members), ...strengthColumns(members), ...demandColumns(members)],
+  const first = beside.reduce(
+    (all, table) => {
+      const worst = `IFERROR(INDEX(${table}.known_worst; 1); 0)`
+      return {
+        worst: `MAX(${worst}; ${all.worst})`,
+        says: `IF(${worst} > ${all.worst}; INDEX(${table}.says; 1); ${all.says})`,
+      }
     },
+    {
+      worst: "MAX(members.known_worst)",
+      says: "INDEX(members.says; MATCH(MAX(members.known_worst); members.known_worst; 0))",
+    },
+  )
+  const entries: readonly Entry[] = [
+    memberTable(
+      {
+        name: "members",
+        label: "Strength, member by member",
+        why: "Each step from the piece to the answer, in the order of the calculation.",
+      },
+      members,
+    ),
     ...actionTables(members.filter(isFloor)),
     {
       kind: "formula",
       name: "strength_first",
       label: "What gives first",
-      why: "Of all members, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.",
+      why: "Of all members, and of the boards or sheets on them, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.",
       sources: [ARITHMETIC],
       measure: "text",
-      formula:
-        'IF(COUNTIF(members.covered; FALSE()) = 0; ""; INDEX(members.says; MATCH(FALSE(); members.covered; 0)) & IF(COUNTIF(members.covered; TRUE()) = 0; ""; "; of the others, ")) & IF(COUNTIF(members.covered; TRUE()) = 0; ""; INDEX(members.says; MATCH(MAX(members.known_worst); members.known_worst; 0)))',
+      formula: `IF(COUNTIF(members.covered; FALSE()) = 0; ""; INDEX(members.says; MATCH(FALSE(); members.covered; 0)) & IF(${first.worst} = 0; ""; "; of the others, ")) & IF(AND(COUNTIF(members.covered; TRUE()) = 0; ${first.worst} = 0); ""; ${first.says})`,
     },
     ...members.map((member, index) => memberCheck(member, index + 1)),
     {

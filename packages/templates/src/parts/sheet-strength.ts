@@ -1,6 +1,7 @@
 import type { Entry, Remedy } from "@pegbook/engine"
-import { PANEL_LIVE_LOADS, PANEL_RATINGS } from "../sources-strength.ts"
+import { PANEL_LIVE_LOADS, PANEL_METHOD, PANEL_RATINGS } from "../sources-strength.ts"
 import { figureTable } from "../strength/figure-table.ts"
+import { sheetSteps } from "./sheet-steps.ts"
 
 /** Thinnest sheet of the ratings, in inches, joist spacing, live load in psf. */
 const ROWS = [
@@ -14,8 +15,9 @@ const ROWS = [
 ] as const
 
 /**
- * Whether the sheets may span from joist to joist under the live load, by the panel makers' table.
- * Needs: sheet_thickness, joist_spacing, live_load. Gives: sheet_live_loads, sheet_spans, sheet_check.
+ * Whether the sheets may span from joist to joist under the live load, by the panel makers' table and by the steps of
+ * {@link sheetSteps}; the harder of the two decides.
+ * Needs: sheet_thickness, joist_spacing, live_load, and what the steps need. Gives: sheet_live_loads, sheet_spans, the tables of the steps, sheet_check.
  */
 export const sheetStrength: readonly Entry[] = [
   figureTable({
@@ -53,21 +55,22 @@ export const sheetStrength: readonly Entry[] = [
       },
     ],
   },
+  ...sheetSteps,
   {
     kind: "check",
     name: "sheet_check",
     label: "Are the joists close enough for the sheets?",
-    why: "A sheet that spans too far sags between the joists and cracks what lies on it.",
-    sources: [PANEL_LIVE_LOADS, PANEL_RATINGS],
+    why: "A sheet that spans too far sags between the joists and cracks what lies on it. The joist spacing over what the makers' table allows, or bending, shear and sag worked out: the harder of the two.",
+    sources: [PANEL_LIVE_LOADS, PANEL_RATINGS, PANEL_METHOD],
     cautions: [
       "The table was recalled, not read: hold it against the maker's paper and your local code. Look for the span rating stamped on the sheet, lay its strength axis across the joists, and use a sheet that is made for the wet.",
     ],
-    measure: "length",
-    demand: "joist_spacing",
-    limit: "MAX(sheet_spans.spacing)",
+    measure: "share",
+    demand: "MAX(joist_spacing / MAX(sheet_spans.spacing); INDEX(sheet_strength.known_worst; 1))",
+    limit: "1",
     sense: "at_most",
     covered: "MAX(sheet_spans.spacing) > 0",
-    advice: ["Set the joists closer together, or take thicker sheets."],
+    advice: ["Set the joists closer together, or take thicker sheets. Worked out: {sheet_strength.says}."],
     remedies: [
       { input: "joist_spacing", toward: "less", step: "4 in" },
       { input: "sheet_thickness", toward: "more", step: "1/8 in" },

@@ -12,15 +12,20 @@ import {
   WIND_BUILDINGS,
   WIND_LEAST,
   WIND_OPEN_FRAMES,
+  YIELD_MODES,
 } from "../sources-actions.ts"
 import { figureTable } from "../strength/figure-table.ts"
+import type { LoadedJoint } from "./fastener-strength.ts"
 import type { PlatformMember } from "./members.ts"
+import { POST_BOLT_FIGURES, pulledBoltColumns } from "./post-bolts.ts"
 import { VELOCITY_PRESSURE, windFactor, windPressure } from "./wind.ts"
 
 const DECIDES =
   "A post that falls can hurt somebody. Your local code and someone who answers for it decide the posts and their fastening; take the net down before a storm and in winter."
 
 const SOILS = ["clay or silt", "sand", "gravel"] as const
+
+const JOINT = "net post on its two bolts, pushed along the rim"
 
 const net = (name: string): string => `INDEX(net_wind_factors.${name}; 1)`
 
@@ -72,6 +77,7 @@ const factors: TableEntry = {
       "The two bolts hold the post upright by pulling and pushing: the farther apart, the less each must hold.",
       USER,
     ),
+    ...POST_BOLT_FIGURES,
     figureColumn(
       "hole_width",
       "Width of a post's hole in the ground",
@@ -257,6 +263,40 @@ const STEPS: readonly Column[] = [
     "Turning about the lower bolt. The rim that the bolt goes through is pulled off its joists by the same force: block behind it and screw the blocks to the joists.",
     STATICS,
   ),
+  ...pulledBoltColumns({
+    pull: "bolt_force",
+    figure: net,
+    bolt: `INDEX(loaded_joints.diameter; MATCH("${JOINT}"; loaded_joints.joint; 0))`,
+    member: (name) => `INDEX(members.${name}; MATCH("net posts"; members.member; 0))`,
+    idle: "bolt_force = 0",
+  }),
+  column(
+    "along_force",
+    "Push along the rim at the upper bolt",
+    "force",
+    "IF(post_load = 0; 0 * bolt_force; bolt_force * (post_load - pressure * bay) / post_load)",
+    "Wind the other way, on the post itself: its bolts are pushed sideways then, through the same lever.",
+    STATICS,
+  ),
+  {
+    ...column(
+      "corner_force",
+      "The same at a corner that nothing else holds",
+      "force",
+      "IF(post_load = 0; 0 * bolt_force; bolt_force * (post_load - pressure * bay / 2) / post_load)",
+      "With half a bay of the other net. Over what a bolt may carry, the bolts alone do not hold a corner: its guy line or a brace has to.",
+      STATICS,
+    ),
+    cautions: ["Hold every corner with a guy line or a brace against each of its nets."],
+  },
+  column(
+    "joint_ratio",
+    "Its bolts, of what they may bear",
+    "share",
+    "MAX(washer_ratio; bolt_ratio; INDEX(loaded_joints.ratio; 1))",
+    "The worst of washer, steel, and how the joint yields when it is pushed sideways.",
+    YIELD_MODES,
+  ),
   column(
     "guy_pull",
     "Pull on a guy line, if it holds the top",
@@ -352,14 +392,29 @@ export const NET_POST: PlatformMember = {
   acts: {
     covered: "INDEX(net_wind.covered; 1)",
     span: "net_height",
-    moment: "INDEX(net_wind.bolt_moment; 1)",
-    shear: "INDEX(net_wind.bolt_force; 1)",
+    moment: "live_factor * INDEX(net_wind.bolt_moment; 1)",
+    shear: "live_factor * INDEX(net_wind.bolt_force; 1)",
+    joint: "INDEX(net_wind.joint_ratio; 1)",
   },
   remedies: [
     { input: "net_post_spacing_max", toward: "less", step: "1 ft" },
     { input: "net_height", toward: "less", step: "6 in" },
     { input: "net_post_size", toward: "more" },
   ],
+}
+
+/** Wind along a rim pushes the upper bolt sideways: along the rim's grain, across the post's. */
+export const NET_JOINT: LoadedJoint = {
+  joint: JOINT,
+  fastener: "bolt",
+  way: "pushed",
+  diameter: "3/4 in",
+  holds: "3 1/2 in",
+  through: "1 1/2 in",
+  across: { holds: true, through: false },
+  force: "INDEX(net_wind.along_force; 1)",
+  count: "1",
+  lasts: "wind",
 }
 
 const overturn: Entry = {

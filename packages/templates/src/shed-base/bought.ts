@@ -1,3 +1,4 @@
+import { GUARD_THINGS } from "../parts/guard-posts.ts"
 import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
@@ -17,4 +18,5 @@ export const SHED_THINGS: readonly BoughtThing[] = [
   { item: "mesh roll", quantity: "mesh_rolls", measure: "count", unit: "each" },
   ...PRESERVATIVE_AND_TAPE,
   { item: "tie", quantity: "tie_count", measure: "count", unit: "each" },
+  ...GUARD_THINGS,
 ]

@@ -10,6 +10,7 @@ import {
 import { disposal, meshWork, stepsWork, walkRound } from "../stages/finish.ts"
 import { endWork, joistWork, lineWork } from "../stages/frame.ts"
 import { digging, markOut, stoneWork, survey } from "../stages/ground.ts"
+import { guardWork } from "../stages/guard.ts"
 import { sheetWork } from "../stages/surface.ts"
 import { consumable, screwsInto } from "../stages/work.ts"
 import { SHED_THINGS } from "./bought.ts"
@@ -50,6 +51,7 @@ export const SHED_JOB: Job = {
     ),
     endWork(true),
     sheetWork,
+    guardWork,
     meshWork,
     stepsWork,
     walkRound,

@@ -1,3 +1,4 @@
+import { GUARD_POST } from "../parts/guard-posts.ts"
 import { membersOf, type PlatformMember } from "../parts/members.ts"
 import { sheetStrength } from "../parts/sheet-strength.ts"
 import { SKIDS_AND_JOISTS } from "../parts/skids-and-joists.ts"
@@ -21,9 +22,9 @@ const ON_STONE: readonly PlatformMember[] = SKIDS_AND_JOISTS.map((member) =>
     : member,
 )
 
-const strong = membersOf(ON_STONE)
+const strong = membersOf([...ON_STONE, GUARD_POST], ["sheet_strength"])
 
-/** Skids, joists and sheets of the base. */
+/** Skids, joists, guard posts and sheets of the base. */
 export const strength = {
   ...strong,
   says: `${strong.says} The skids are worked as though the stone had settled between the places along them, and held them only there.`,

@@ -10,11 +10,12 @@ import { animalMesh, fabricOver } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
 import { footings } from "../parts/footings.ts"
 import { blockingEnds, joistEnds, rimJointBlocks, skidCrossings } from "../parts/frame-screws.ts"
+import { GUARDED_RIM, guardPosts } from "../parts/guard-posts.ts"
 import { haulage } from "../parts/haulage.ts"
 import { heights } from "../parts/heights.ts"
 import { houseRules } from "../parts/house-rules.ts"
 import { joists } from "../parts/joists.ts"
-import { frost, limits } from "../parts/limits.ts"
+import { frost, guardedLimits } from "../parts/limits.ts"
 import { massesOf } from "../parts/masses.ts"
 import { memberTimber, publishedStrengths } from "../parts/member-timber.ts"
 import { JOINT_SLABS, SHEETS, STONE } from "../parts/placed-materials.ts"
@@ -64,7 +65,7 @@ export const shedBase: Definition = {
         ground_low: "The stone is thickest and the step highest near here.",
       },
     }),
-    adapt(limits, {
+    adapt(guardedLimits, {
       whys: {
         boundary_distance: "Measured from whatever stands out furthest: frame, stone, or the shed's roof.",
       },
@@ -128,6 +129,7 @@ export const shedBase: Definition = {
     layers,
     drainage,
     heights,
+    guardPosts(GUARDED_RIM),
     door,
     adapt(animalMesh, {
       without: ["mesh_trench_volume"],

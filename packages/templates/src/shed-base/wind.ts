@@ -1,5 +1,6 @@
 import type { Section } from "@pegbook/engine"
 import { fastenerStrength } from "../parts/fastener-strength.ts"
+import { GUARD_JOINT } from "../parts/guard-posts.ts"
 import { windOn, windStep } from "../parts/wind.ts"
 import { COMMON_PRACTICE, USER } from "../sources.ts"
 import { SLIDING } from "../sources-actions.ts"
@@ -37,7 +38,7 @@ export const wind: Section = {
   ],
 }
 
-/** The ties between joists and skids, which hand the lift to what is anchored. */
+/** The bolts of guard posts, and the ties between joists and skids, which hand the lift to what is anchored. */
 export const fasteners: Section = fastenerStrength([
   {
     joint: "ties along one outer skid, against the wind's lift",
@@ -52,4 +53,5 @@ export const fasteners: Section = fastenerStrength([
     lasts: "wind",
     remedies: [{ input: "nails_per_connector", toward: "more", step: "2" }],
   },
+  GUARD_JOINT,
 ])

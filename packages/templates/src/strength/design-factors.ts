@@ -8,6 +8,7 @@ import {
   LOAD_DURATION,
   SIZE_FACTORS,
   STABILITY_BY_SHAPE,
+  STATICS_HANDBOOK,
   WET_SERVICE,
 } from "../sources-strength.ts"
 import { adjustments } from "./adjustments.ts"
@@ -155,6 +156,14 @@ export const designThresholds: TableEntry = {
       values: ["50 %"],
       why: "Of what they bear dry.",
       sources: [BEARING_WET],
+    },
+    {
+      name: "point_sag",
+      label: "Sag of one load in the middle, share of P L³ ÷ (E I)",
+      measure: "ratio",
+      values: ["1/48"],
+      why: "Of one span on two supports.",
+      sources: [STATICS_HANDBOOK],
     },
     {
       name: "stiffness",

@@ -1,20 +1,26 @@
 import { describe, expect, test } from "vitest"
 import { boardwalk } from "../../src/boardwalk/template.ts"
+import { greenhouseFloor } from "../../src/greenhouse-floor/template.ts"
 import { groundLevelDeck } from "../../src/ground-level-deck/template.ts"
+import { shedBase } from "../../src/shed-base/template.ts"
 import { reader } from "../helpers/read-book.ts"
 import { nothingForgotten } from "../work/balance.ts"
 
 const deck = reader(groundLevelDeck)
 const walk = reader(boardwalk)
-const BOTH = [
+const shed = reader(shedBase)
+const greenhouse = reader(greenhouseFloor)
+const ALL = [
   ["ground-level deck", deck],
   ["boardwalk", walk],
+  ["shed base", shed],
+  ["greenhouse floor", greenhouse],
 ] as const
 
 const WANTED = { guard_where: "on all sides" }
 const CHECKS = ["guard_joint_check", "guard_anchor_check"] as const
 
-describe.each(BOTH)("%s", (_, read) => {
+describe.each(ALL)("%s", (_, read) => {
   test("nothing is counted or bought while no guard is asked for, and the checks wait for the limit", () => {
     const book = read()
     expect(book.texts("guard_sides.answer")).toEqual(Array(4).fill("ask: your limit is blank"))
@@ -99,4 +105,19 @@ test("the couple at the bolts of a post on a 2x8 rim", () => {
 test("a rim too shallow for two bolts is outside what is worked out", () => {
   const book = deck({ ...WANTED, joist_size: "2x4", rim_size: "2x4", guard_connector_rating: "2500 lb" })
   for (const check of CHECKS) expect(book.verdict(check)).toBe("outside_table")
+})
+
+test.each([
+  ["ground-level deck", deck],
+  ["shed base", shed],
+])("%s: a rim too shallow for the bolts is offered one size deeper, which passes", (_, read) => {
+  const shallow = { ...WANTED, guard_connector_rating: "5000 lb" }
+  const book = read(shallow)
+  expect(book.verdict("guard_joint_check")).toBe("fails")
+  const [first] = book.book.remediesFor("guard_joint_check")
+  expect(first?.input).toBe("rim_size")
+  expect(first?.newlyFails).toEqual([])
+  expect(read({ ...shallow, rim_size: String(first?.typed) }).ratio("guard_joint_check")).toBeLessThanOrEqual(
+    1,
+  )
 })

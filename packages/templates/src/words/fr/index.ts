@@ -54,6 +54,7 @@ import { net } from "./net.ts"
 import { panel } from "./panel.ts"
 import { panelFigures } from "./panel-figures.ts"
 import { patterns } from "./patterns.ts"
+import { posts } from "./posts.ts"
 import { prices1 } from "./prices-1.ts"
 import { prices2 } from "./prices-2.ts"
 import { publishedStrengths } from "./published-strengths.ts"
@@ -82,6 +83,7 @@ import { stringers } from "./stringers.ts"
 import { strips } from "./strips.ts"
 import { supports1 } from "./supports-1.ts"
 import { supports2 } from "./supports-2.ts"
+import { surfaces } from "./surfaces.ts"
 import { templates } from "./templates.ts"
 import { tiles } from "./tiles.ts"
 import { timber } from "./timber.ts"
@@ -115,6 +117,7 @@ const texts = Object.assign(
   skids,
   supports1,
   supports2,
+  surfaces,
   loads,
   dig,
   stoneBeds,
@@ -137,6 +140,7 @@ const texts = Object.assign(
   fixings2,
   timber,
   treatment,
+  posts,
   prices1,
   prices2,
   wood,

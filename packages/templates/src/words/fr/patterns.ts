@@ -14,8 +14,8 @@ export const patterns: Texts = {
 
   // Strength and fixings
   "{1}: {2} takes {3} % of what is accepted": "{1} : {2}, {3} % de ce qui est accepté",
-  "{1}: outside the tables: no published row for this species, grade and size, or nothing holds it up":
-    "{1} : hors des tableaux : aucune ligne publiée pour cette essence, qualité et grosseur, ou rien ne la soutient",
+  "{1}: outside the tables: no published row for this species, grade and size, nothing holds it up, or it is too slim":
+    "{1} : hors des tableaux : aucune ligne publiée pour cette essence, qualité et grosseur, rien ne la soutient, ou elle est trop élancée",
   "{1}: {2} are needed, {3} are there": "{1} : il en faut {2}, il y en a {3}",
   "{1} or better for the {2}: {3}": "{1} ou mieux ({2}) : {3}",
   "{1} | Select Structural | {2}": "{1} | Select Structural | {2}",

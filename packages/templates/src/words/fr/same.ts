@@ -24,6 +24,7 @@ export const same: readonly string[] = [
   "m3",
   "AWPA M4",
   "page 6-3",
+  "II",
   "IV",
   "IIIs",
   "Code",
