@@ -75,7 +75,7 @@ const sleeperLine: TableEntry = {
   ],
 }
 
-const strong = membersOf([STRINGERS, SLEEPERS, GUARD_POST], ["board_strength"])
+const strong = membersOf([STRINGERS, SLEEPERS, GUARD_POST], ["board_strength", "guard_hold"])
 
 /** Stringers, sleepers and guard posts of the walk; its boards beside them. */
 export const strength: Section = { ...strong, entries: [sleeperLine, ...strong.entries] }

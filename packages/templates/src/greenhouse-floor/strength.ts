@@ -10,5 +10,5 @@ export const strength = membersOf(
     ),
     GUARD_POST,
   ],
-  ["board_strength"],
+  ["board_strength", "guard_hold"],
 )

@@ -110,7 +110,7 @@ const BEAMS_AND_JOISTS: readonly PlatformMember[] = [
 ]
 
 /** Beams, joists and guard posts of the deck; its boards beside them. */
-const strong = membersOf([...BEAMS_AND_JOISTS, GUARD_POST], ["board_strength"])
+const strong = membersOf([...BEAMS_AND_JOISTS, GUARD_POST], ["board_strength", "guard_hold"])
 export const strength: Section = { ...strong, entries: [plyJoints, ...strong.entries] }
 
 /** Bolts of the guard posts. */

@@ -320,6 +320,34 @@ const stepColumns = (edge: GuardedEdge): readonly Column[] => [
   ),
 ]
 
+const hold: TableEntry = {
+  kind: "table",
+  name: "guard_hold",
+  label: "What the guard posts' fastening takes",
+  why: "The harder of the two loads, to set it beside the members. One row.",
+  sources: [STATICS],
+  cautions: [DECIDES],
+  rows: { kind: "formula", formula: "1" },
+  columns: [
+    column(
+      "known_worst",
+      "Worst, where it is known",
+      "share",
+      `IF(${post("number")} = 0; 0; IFERROR(MAX(guard_cases.ratio); 0))`,
+      "The worse of washer and bolt; 0 where no guard is counted, or where nothing can be said.",
+      STATICS,
+    ),
+    column(
+      "says",
+      "In words",
+      "text",
+      '"guard posts: its fastening takes " & ROUND(known_worst / 1%; 0) & " % of what is accepted"',
+      "What gives first, and how far it is from its limit.",
+      STATICS,
+    ),
+  ],
+}
+
 /** A guard's post as a member: bolted to the edge, free above it, pushed outwards. Stands last among the members. */
 export const GUARD_POST: PlatformMember = {
   member: "guard posts",
@@ -378,7 +406,7 @@ export const GUARD_THINGS: readonly BoughtThing[] = [
  * Needs: side_drops, guard_height_limit, guard_slope_limit, guard_reach, ground_steepness, platform_length, platform_width, surface_build_up,
  * what `edge` names, dressed_sizes, members, loaded_joints, near_limit_share, rounding_tolerance.
  * Gives: guard_where, guard_code, guard_post_size, guard_post_spacing_max, guard_connector_rating, guard_loads,
- * guard_figures, guard_sides, guard_post (one row), guard_cases, guard_joint_check, guard_anchor_check.
+ * guard_figures, guard_sides, guard_post (one row), guard_cases, guard_hold (one row), guard_joint_check, guard_anchor_check.
  */
 export function guardPosts(edge: GuardedEdge): Section {
   const deeper: readonly Remedy[] = [
@@ -459,6 +487,7 @@ export function guardPosts(edge: GuardedEdge): Section {
         rows: { kind: "figures" },
         columns: stepColumns(edge),
       },
+      hold,
       {
         kind: "check",
         name: "guard_joint_check",

@@ -932,8 +932,8 @@ export function memberTable(
  * Needs: what the members name; species, grade, wet_service, incised, load_duration, design_method; dead_load,
  * live_load, near_limit_share; and the published tables of {@link publishedStrengths}.
  * Gives: members, member_actions, member_spans, member_reactions, member_curves, strength_first, the check of each
- * member, member_bearing_check, deflection_check. `beside`: tables of one row or none, with the columns known_worst and says: boards or
- * sheets, which have a check in their own part and may give first.
+ * member, member_bearing_check, deflection_check. `beside`: tables of one row or none, with the columns known_worst and says: boards,
+ * sheets or a fastening, which have a check in their own part and may give first.
  * Rows of `member_reactions` begin with the first member: put the one on the ground there, and lone members last.
  */
 export function membersOf(members: readonly PlatformMember[], beside: readonly string[] = []): Section {
@@ -966,7 +966,7 @@ export function membersOf(members: readonly PlatformMember[], beside: readonly s
       kind: "formula",
       name: "strength_first",
       label: "What gives first",
-      why: "Of all members, and of the boards or sheets on them, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.",
+      why: "Of all members, and of what is worked out beside them, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.",
       sources: [ARITHMETIC],
       measure: "text",
       formula: `IF(COUNTIF(members.covered; FALSE()) = 0; ""; INDEX(members.says; MATCH(FALSE(); members.covered; 0)) & IF(${first.worst} = 0; ""; "; of the others, ")) & IF(AND(COUNTIF(members.covered; TRUE()) = 0; ${first.worst} = 0); ""; ${first.says})`,

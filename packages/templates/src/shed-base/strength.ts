@@ -22,7 +22,7 @@ const ON_STONE: readonly PlatformMember[] = SKIDS_AND_JOISTS.map((member) =>
     : member,
 )
 
-const strong = membersOf([...ON_STONE, GUARD_POST], ["sheet_strength"])
+const strong = membersOf([...ON_STONE, GUARD_POST], ["sheet_strength", "guard_hold"])
 
 /** Skids, joists, guard posts and sheets of the base. */
 export const strength = {

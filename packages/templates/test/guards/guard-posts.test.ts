@@ -114,6 +114,10 @@ test.each([
   const shallow = { ...WANTED, guard_connector_rating: "5000 lb" }
   const book = read(shallow)
   expect(book.verdict("guard_joint_check")).toBe("fails")
+  const percent = Math.round((book.ratio("guard_joint_check") ?? 0) * 100)
+  expect(book.book.entry("strength_first").reading?.value).toBe(
+    `guard posts: its fastening takes ${percent} % of what is accepted`,
+  )
   const [first] = book.book.remediesFor("guard_joint_check")
   expect(first?.input).toBe("rim_size")
   expect(first?.newlyFails).toEqual([])

@@ -21,6 +21,11 @@ export const posts: Texts = {
   "its fastening": "sa fixation",
   "net post on its two bolts, pushed along the rim":
     "poteau de filet sur ses deux boulons, poussé le long de la rive",
+  "What the guard posts' fastening takes": "Ce que prend la fixation des poteaux de garde-corps",
+  "The harder of the two loads, to set it beside the members. One row.":
+    "La plus dure des deux charges, pour la mettre à côté des pièces. Une ligne.",
+  "The worse of washer and bolt; 0 where no guard is counted, or where nothing can be said.":
+    "Le pire de la rondelle et du boulon ; 0 si aucun garde-corps n'est compté, ou si rien ne peut être dit.",
   "Post height": "Hauteur d'un poteau",
   "What a post of your height carries straight down before it bows out sideways, by allowable stress, with every step in sight.":
     "Ce qu'un poteau de votre hauteur porte à la verticale avant de flamber de côté, aux contraintes admissibles, avec chaque étape visible.",

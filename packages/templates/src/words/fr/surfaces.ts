@@ -6,8 +6,8 @@ export const surfaces: Texts = {
   sheets: "panneaux",
   nothing: "rien",
   "sheets: thinner than any that is rated here": "panneaux : plus minces que tous ceux qui ont une cote ici",
-  "Of all members, and of the boards or sheets on them, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.":
-    "De toutes les pièces, et des planches ou panneaux posés dessus, la plus proche de sa limite, ou la plus au-delà ; avant elle, celle qu'aucun tableau n'a.",
+  "Of all members, and of what is worked out beside them, the one that is nearest to its limit, or furthest over it; before it, one that no table holds.":
+    "De toutes les pièces, et de ce qui est calculé à côté, le plus proche de sa limite, ou le plus au-delà ; avant lui, la pièce qu'aucun tableau n'a.",
   "Sag of one load in the middle, share of P L³ ÷ (E I)":
     "Flèche d'une charge au milieu, part de P L³ ÷ (E I)",
   "Of one span on two supports.": "D'une seule portée sur deux appuis.",
