@@ -1,32 +1,10 @@
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
+import { holdWorkers, letWorkersStart } from "./held-workers.ts"
 import type { WorkbookPage } from "./workbook-page.ts"
 
 const good = (workbook: WorkbookPage) => workbook.page.locator(".how-good")
 const PROVEN = "Proven: no plan needs less."
-
-/** Keeps the workers waiting until `letWorkersStart` is called, so that what is there before a proof can be read. */
-function holdWorkers(): void {
-  const held: (() => void)[] = []
-  let open = false
-  const RealWorker = window.Worker
-  class HeldWorker extends RealWorker {
-    override postMessage(message: unknown): void {
-      if (open) super.postMessage(message)
-      else held.push(() => super.postMessage(message))
-    }
-  }
-  Object.assign(window, {
-    Worker: HeldWorker,
-    letWorkersStart: () => {
-      open = true
-      for (const send of held.splice(0)) send()
-    },
-  })
-}
-
-const letWorkersStart = (workbook: WorkbookPage) =>
-  workbook.page.evaluate(() => (window as unknown as { letWorkersStart: () => void }).letWorkersStart())
 
 test("a plan is there at once, its proof arrives by itself, and an edit starts another", async () => {
   const workbook = await openPegbook({ width: 360, height: 740, before: holdWorkers })

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs"
 import { unzipSync } from "fflate"
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
+import { holdWorkers, letWorkersStart } from "./held-workers.ts"
 
 const PRICES = "item;unit;price\n2x6;each;12,50\n2x4;each;cheap\n3/4 in plywood;each;40,00\n2x6;each;12,50\n"
 
@@ -34,6 +35,32 @@ test("prices are brought in from CSV: bad rows are named by line, the cost follo
   expect(amount(await workbook.value("materials_cost"))).toBeGreaterThan(amount(priced))
   await table.getByRole("button", { name: "Put back the template’s rows" }).click()
   expect(await workbook.value("materials_cost")).toBe(before)
+})
+
+test("a list of 10,000 lines is read beside the page, which answers meanwhile", async () => {
+  const workbook = await openPegbook({ before: holdWorkers })
+  await workbook.start("Shed base")
+  await workbook.open("prices")
+  const table = workbook.row("prices")
+  await table.getByRole("button", { name: "Bring in from CSV…" }).click()
+  const lines = Array.from({ length: 10_000 }, (_, at) => `thing ${at};each;${at === 41 ? "ask" : at % 90}`)
+  const file = { name: "prices.csv", mimeType: "text/csv" }
+  const bring = (text: string) =>
+    table.locator("input[type=file]").setInputFiles({ ...file, buffer: Buffer.from(text) })
+  await bring(`item;unit;price\n${lines.join("\n")}\n`)
+  await table.getByText(/^Being read\./).waitFor()
+  expect(await table.getByRole("button", { name: /^Put .* in$/ }).count()).toBe(0)
+  await workbook.enter("platform_length", "17 ft")
+  expect(await workbook.value("platform_length")).toContain("17")
+
+  await letWorkersStart(workbook)
+  await table.getByText("9,999 rows can be put in; 1 row cannot.").waitFor()
+  expect(await table.locator('[data-line="43"]').textContent()).toContain("ask")
+  expect(await table.getByText(/^Being read\./).count()).toBe(0)
+  // The last of two texts is the one that is shown, though the first is longer.
+  await bring(`item;unit;price\n${lines.join("\n")}\nmore;each;1\n`)
+  await bring(PRICES)
+  await table.getByText("2 rows can be put in; 1 row cannot.").waitFor()
 })
 
 test("bringing in is undone from what is said of it", async () => {

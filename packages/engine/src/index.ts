@@ -108,6 +108,7 @@ export {
   type BadRow,
   type DecimalMark,
   type GoodRow,
+  type ReadTableOptions,
   readTable,
   type TableText,
   type TextColumn,

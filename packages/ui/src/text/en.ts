@@ -544,6 +544,7 @@ export const en = {
       `A heading may give the unit of the numbers under it, such as “${name} (${unit})”.`,
     file: "A file",
     paste: "Or paste it here",
+    reading: "Being read. Nothing is put in before you say so.",
     found: (good: number, bad: number) =>
       `${many(good, "row", "rows")} can be put in${bad === 0 ? "." : `; ${many(bad, "row", "rows")} cannot.`}`,
     bad: "Left out, until they are put right",

@@ -556,6 +556,7 @@ const words: InterfaceWords = {
       `Un en-tête peut donner l'unité des nombres qui suivent, par exemple « ${name} (${unit}) ».`,
     file: "Un fichier",
     paste: "Ou collez-le ici",
+    reading: "Lecture en cours. Rien n'est ajouté sans votre accord.",
     found: (good, bad) =>
       `${many(good, "ligne peut être ajoutée", "lignes peuvent être ajoutées")}${bad === 0 ? "." : ` ; ${many(bad, "ligne ne le peut pas", "lignes ne le peuvent pas")}.`}`,
     bad: "Laissées de côté, jusqu'à ce qu'elles soient corrigées",

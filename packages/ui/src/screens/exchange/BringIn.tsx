@@ -1,7 +1,8 @@
-import { type DecimalMark, inWords, measure, type Problem, readTable, type TableText } from "@pegbook/engine"
-import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
+import { type DecimalMark, inWords, measure, type Problem, type TableText } from "@pegbook/engine"
+import { createEffect, createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
 import { ProblemList } from "../../parts/ProblemList.tsx"
+import { createTableReader } from "../../reading/table-reader.ts"
 import { spoken } from "../../text/spoken.ts"
 
 /** Rows and lines drawn at most; the counts say how many there are. */
@@ -28,11 +29,27 @@ export default function BringIn(props: { readonly name: string; readonly close: 
       .map(({ name, measure: id }) => ({ name, unit: measure(id).usual[sheet.unitSystem()] }))
       .find(({ unit }) => unit !== "" && unit !== "1")
   const there = () => sheet.typedRows(props.name)
-  const read = createMemo((): TableText | undefined => {
-    if (text().trim() === "") return undefined
+  const [read, setRead] = createSignal<TableText>()
+  const [reading, setReading] = createSignal(false)
+  const reader = createTableReader()
+  onCleanup(() => reader.stop())
+  createEffect(() => {
+    if (text().trim() === "") {
+      setRead(undefined)
+      setReading(false)
+      return
+    }
     const decimalMark = mark()
     const options = { columns: columns(), system: sheet.unitSystem() }
-    return readTable(text(), decimalMark === undefined ? options : { ...options, decimalMark })
+    setReading(true)
+    reader.read(
+      { text: text(), options: decimalMark === undefined ? options : { ...options, decimalMark } },
+      (found) => {
+        if (text().trim() === "") return
+        setRead(found)
+        setReading(false)
+      },
+    )
   })
 
   function take(next: string): void {
@@ -80,6 +97,9 @@ export default function BringIn(props: { readonly name: string; readonly close: 
           onInput={(event) => take(event.currentTarget.value)}
         />
       </label>
+      <Show when={reading()}>
+        <p class="quiet">{spoken.exchange.reading}</p>
+      </Show>
       <Show when={read()}>
         {(from) => (
           <div class="bring-in-found">
@@ -156,7 +176,7 @@ export default function BringIn(props: { readonly name: string; readonly close: 
             <button
               type="button"
               class="small main-action"
-              disabled={from().good.length === 0}
+              disabled={reading() || from().good.length === 0}
               onClick={() => putIn(from())}
             >
               {spoken.exchange.putIn(from().good.length)}
