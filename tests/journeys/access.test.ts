@@ -1,19 +1,7 @@
-import axe from "axe-core"
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
+import { findings } from "./findings.ts"
 import type { WorkbookPage } from "./workbook-page.ts"
-
-/** What axe-core finds against WCAG 2.2 A and AA and its own best practices, one line for each place. */
-async function findings({ page }: WorkbookPage): Promise<readonly string[]> {
-  await page.evaluate(axe.source)
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: typeof import("axe-core") }
-    const { violations } = await axe.run(document, { resultTypes: ["violations"] })
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, any }) => `${id}: ${html.slice(0, 160)} ${any[0]?.message ?? ""}`),
-    )
-  })
-}
 
 /** Visits each screen; on the worksheet with details open, an entry refused and numbers moved. */
 async function everywhere(workbook: WorkbookPage, look: (where: string) => Promise<void>): Promise<void> {
@@ -25,17 +13,12 @@ async function everywhere(workbook: WorkbookPage, look: (where: string) => Promi
   for (const screen of await workbook.screens()) {
     await workbook.screen(screen)
     await workbook.page.waitForTimeout(300)
-    // Of the hundreds of rows that are alike, a few of each section: the search takes a minute otherwise.
-    await workbook.page.evaluate(() => {
-      for (const row of document.querySelectorAll<HTMLElement>(".row:not(.row-open):nth-child(n + 4)"))
-        row.hidden = true
-    })
     await look(screen)
   }
 }
 
+// Each screen is seen in both themes at both widths: the other two of the four in French (french.test.ts).
 test.each([
-  // What is found hangs on the colours or on the width, not on both together.
   { width: 1280, dark: false },
   { width: 360, dark: true },
 ])(

@@ -1,0 +1,19 @@
+import axe from "axe-core"
+import type { WorkbookPage } from "./workbook-page.ts"
+
+/**
+ * What axe-core finds on the screen that is shown against WCAG 2.2 A and AA and its own best practices, one line for each
+ * place. Of the hundreds of rows that are alike a few of each section are looked at: the search takes a minute otherwise.
+ */
+export async function findings({ page }: WorkbookPage): Promise<readonly string[]> {
+  await page.evaluate(axe.source)
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: typeof import("axe-core") }
+    for (const row of document.querySelectorAll<HTMLElement>(".row:not(.row-open):nth-child(n + 4)"))
+      row.hidden = true
+    const { violations } = await axe.run(document, { resultTypes: ["violations"] })
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, any }) => `${id}: ${html.slice(0, 160)} ${any[0]?.message ?? ""}`),
+    )
+  })
+}
