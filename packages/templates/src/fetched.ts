@@ -13,11 +13,12 @@ const FETCH: Readonly<Record<TemplateId, () => Promise<Definition>>> = {
   "joist-span": async () => (await import("./joist-span/template.ts")).joistSpan,
   "beam-span": async () => (await import("./beam-span/template.ts")).beamSpan,
   "panel-span": async () => (await import("./panel-span/template.ts")).panelSpan,
+  "post-height": async () => (await import("./post-height/template.ts")).postHeight,
 }
 
 const ids = Object.keys(OFFERS) as readonly TemplateId[]
 /** Not offered on the first screen: each gives one answer, not a whole job. */
-const QUICK: ReadonlySet<TemplateId> = new Set(["joist-span", "beam-span", "panel-span"])
+const QUICK: ReadonlySet<TemplateId> = new Set(["joist-span", "beam-span", "panel-span", "post-height"])
 
 /** What a newcomer sees first. */
 export const DEMO: TemplateId = "game-table-platform"

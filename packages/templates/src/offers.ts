@@ -48,6 +48,11 @@ export const OFFERS = {
     title: "Sheets and boards on joists",
     says: "What a floor sheet carries between joists, worked out and as recommended, and the joist spacing that deck boards want.",
   },
+  "post-height": {
+    id: "post-height",
+    title: "Post height",
+    says: "What a post of your height carries straight down before it bows out sideways, by allowable stress, with every step in sight.",
+  },
 } as const satisfies Readonly<Record<string, Offer>>
 
 export type TemplateId = keyof typeof OFFERS

@@ -1,6 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { dressedSizes } from "../figures/dressed-sizes.ts"
+import { OFFERS } from "../offers.ts"
 import { memberTimber } from "../parts/member-timber.ts"
 import { STRENGTH_CAUTIONS } from "../strength/cautions.ts"
 import { strengthFigures } from "../strength/member-strength.ts"
@@ -9,9 +10,7 @@ import { post } from "./post.ts"
 
 /** What a post of some height carries before it bows out sideways. */
 export const postHeight: Definition = {
-  id: "post-height",
-  title: "Post height",
-  says: "What a post of your height carries straight down before it bows out sideways, by allowable stress, with every step in sight.",
+  ...OFFERS["post-height"],
   unitSystem: "us",
   sections: [
     adapt(memberTimber, { without: ["design_method"] }),
