@@ -28,6 +28,18 @@ export const GAME_THINGS: readonly BoughtThing[] = [
   },
   { item: "net post", quantity: "net_post_count", measure: "count", unit: "each" },
   {
+    item: "net bolt",
+    quantity: { column: "net_order.bolts", where: "net_order.of", is: "all nets" },
+    measure: "count",
+    unit: "each",
+  },
+  {
+    item: "square washer",
+    quantity: { column: "net_order.washers", where: "net_order.of", is: "all nets" },
+    measure: "count",
+    unit: "each",
+  },
+  {
     item: "net",
     quantity: { column: "net_order.area", where: "net_order.of", is: "all nets" },
     measure: "area",

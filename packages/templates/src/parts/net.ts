@@ -366,6 +366,22 @@ export const net: Section = {
           sources: [GEOMETRY],
         },
         {
+          name: "bolts",
+          label: "Bolts",
+          measure: "count",
+          formula: "2 * net_post_count",
+          why: "Two through each post and the frame, one above the other. Their diameter stands with the joints under load.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "washers",
+          label: "Square washers",
+          measure: "count",
+          formula: "2 * bolts",
+          why: "One at either end of each bolt.",
+          sources: [GEOMETRY],
+        },
+        {
           name: "rope",
           label: "Border rope",
           measure: "length",

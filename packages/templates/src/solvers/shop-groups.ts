@@ -26,6 +26,7 @@ const THINGS: Readonly<Record<ShopGroup, readonly string[]>> = {
     "box of 100 connector nails",
     "box of staples",
     "guard bolt",
+    "net bolt",
     "square washer",
     "guard connector",
   ],

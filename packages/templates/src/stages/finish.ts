@@ -7,18 +7,24 @@ export const netWork: Work = {
     title: "Put up the net",
     says: [
       "{net_post_count} posts of {net_post_length}, guyed with {net_guy_count} ropes to pegs {net_guy_reach} out.",
+      "Bolt each post to the outside of the frame with two bolts, one above the other, and a square washer at both ends of each.",
       "Hang {net_run} of net from its rope, tied every {net_tie_spacing}.",
     ],
     checks: ["net_mesh_check"],
     needs: [
       { thing: "net post", amount: "net_post_count" },
+      { thing: "net bolt", amount: { column: "net_order.bolts", where: "net_order.of", is: "all nets" } },
+      {
+        thing: "square washer",
+        amount: { column: "net_order.washers", where: "net_order.of", is: "all nets" },
+      },
       { thing: "net", amount: { column: "net_order.area", where: "net_order.of", is: "all nets" } },
       { thing: "net rope", amount: { column: "net_order.rope", where: "net_order.of", is: "all nets" } },
       { thing: "guy rope", amount: { column: "net_order.guy_rope", where: "net_order.of", is: "all nets" } },
       { thing: "net tie", amount: { column: "net_order.ties", where: "net_order.of", is: "all nets" } },
       { thing: "net peg", amount: "net_guy_count" },
     ],
-    tools: ["ladder on firm ground", "hammer", "level"],
+    tools: ["ladder on firm ground", "hammer", "level", "spanners"],
     cautions: [
       "Pegs of the guys go deeper than you dug: mind the marks of the locating service.",
       "Ropes at ankle height trip people, and a net in a storm pulls posts over: take it down in time.",

@@ -213,6 +213,11 @@ export const stages1: Texts = {
   "guy rope": "corde de hauban",
   "net tie": "attache de filet",
   "net peg": "piquet de filet",
+  "net bolt": "boulon de filet",
+  "Bolt each post to the outside of the frame with two bolts, one above the other, and a square washer at both ends of each.":
+    "Boulonnez chaque poteau à l'extérieur de l'ossature par deux boulons, l'un au-dessus de l'autre, avec une rondelle carrée à chaque bout.",
+  "Two through each post and the frame, one above the other. Their diameter stands with the joints under load.":
+    "Deux à travers chaque poteau et l'ossature, l'un au-dessus de l'autre. Leur diamètre figure avec les assemblages chargés.",
   "Make the steps": "Faire les marches",
   "At the high end {risers_high_end} risers of {riser_height_high_end}; at the low end {risers_low_end} of {riser_height_low_end}.":
     "Au bout haut, {risers_high_end} contremarches de {riser_height_high_end} ; au bout bas, {risers_low_end} de {riser_height_low_end}.",
