@@ -142,8 +142,10 @@ export function solveMemberCurves(members: readonly MemberLines[]): (given: Solv
   })
 }
 
-/** Of the greatest value along the line. */
-const NOISE = 1e-11
+/** Of the greatest value along the line: what is left where the rest cancels has few digits that mean anything. */
+const NOISE = 1e-6
+/** Of the length of the line: places nearer than this are one. */
+const SAME_PLACE = 1e-9
 
 const momentIn = (line: WorkedLine): number => Math.max(0, ...spansOf(line).map(({ moment }) => moment))
 
@@ -158,7 +160,7 @@ function curveOf({ member, beam, load }: WorkedLine) {
   if ("unmet" in answer) return []
   const stretches = answer.effects[0]?.stretches ?? []
   const isAmong = (places: readonly number[], position: number) =>
-    places.some((place) => Math.abs(place - position) <= NOISE * (beam.end - beam.start))
+    places.some((place) => Math.abs(place - position) <= SAME_PLACE * (beam.end - beam.start))
   const points = stretches.flatMap(({ from, to, moment, shear, deflection }) => {
     const length = to - from
     const steps = Array.from(
