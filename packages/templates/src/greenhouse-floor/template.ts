@@ -6,7 +6,7 @@ import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/be
 import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
-import { loadedByStatics } from "../parts/by-statics.ts"
+import { GREATEST_PRESSURE, reactionCheck, withReactions } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { drainage } from "../parts/drainage.ts"
 import { animalMesh, fabric } from "../parts/fabric.ts"
@@ -59,7 +59,7 @@ export const greenhouseFloor: Definition = {
     }),
     frost,
     bearers,
-    loadedByStatics(slabLayout),
+    withReactions(slabLayout),
     adapt(supportLoadsOn(BEARERS_ON_SLABS), {
       labels: {
         live_load: "People and things on the floor",
@@ -99,8 +99,8 @@ export const greenhouseFloor: Definition = {
     adapt(wood, { defaults: { wood_species: "white spruce" } }),
     boards,
     adapt(memberTimber, { defaults: { species: "Spruce-Pine-Fir", design_method: "limit states" } }),
-    strength,
-    wetSoil("MIN(block_length; block_course_width)", BEARERS_ON_SLABS.remedies),
+    { ...strength, entries: [...strength.entries, reactionCheck("slab", BEARERS_ON_SLABS.remedies)] },
+    wetSoil("MIN(block_length; block_course_width)", BEARERS_ON_SLABS.remedies, GREATEST_PRESSURE),
     publishedStrengths,
     adapt(fixingsOf([bearerTies, joistEnds, blockingEnds, rimJointBlocks, boardScrewsOn(BOARDS_ON_JOISTS)]), {
       defaults: {

@@ -8,7 +8,7 @@ import { blocking } from "../parts/blocking.ts"
 import { BOARDS_ON_JOISTS } from "../parts/board-bearers.ts"
 import { boardScrewsOn } from "../parts/board-screws.ts"
 import { boardsOn } from "../parts/boards.ts"
-import { loadedByStatics } from "../parts/by-statics.ts"
+import { GREATEST_PRESSURE, reactionCheck, withReactions } from "../parts/by-statics.ts"
 import { dig } from "../parts/dig.ts"
 import { fabric } from "../parts/fabric.ts"
 import { fixingsOf } from "../parts/fixings.ts"
@@ -51,7 +51,7 @@ export const groundLevelDeck: Definition = {
     guardedLimits,
     frost,
     beamLayout,
-    loadedByStatics(padLayout),
+    withReactions(padLayout),
     adapt(supportLoadsOn(BEAMS_ON_PADS), { defaults: { live_load: "40 psf" } }),
     dig,
     padBeds,
@@ -63,8 +63,8 @@ export const groundLevelDeck: Definition = {
     wood,
     boardsOn(BOARDS_ON_JOISTS),
     memberTimber,
-    strength,
-    wetSoil("MIN(block_length; block_course_width)", BEAMS_ON_PADS.remedies),
+    { ...strength, entries: [...strength.entries, reactionCheck("pad", BEAMS_ON_PADS.remedies)] },
+    wetSoil("MIN(block_length; block_course_width)", BEAMS_ON_PADS.remedies, GREATEST_PRESSURE),
     publishedStrengths,
     fixingsOf([
       beamPlankScrews,

@@ -23,11 +23,12 @@ const SOILS = [
 
 /**
  * Whether the ground still bears the platform where water stands near under it.
- * `foot` is the narrower side of what stands on the ground, a formula. `remedies`: the cheapest first.
+ * `foot` is the narrower side of what stands on the ground, a formula. `remedies`: the cheapest first. `pressure`: the greatest
+ * under the feet, a formula.
  *
- * Needs: what the formula names, soil_pressure_max, soil_bearing, design_thresholds, near_limit_share. Gives: soil_values, ground_water_depth, soil_wet_check.
+ * Needs: what the formulas name, soil_bearing, design_thresholds, near_limit_share. Gives: soil_values, ground_water_depth, soil_wet_check.
  */
-export function wetSoil(foot: string, remedies: readonly Remedy[]): Section {
+export function wetSoil(foot: string, remedies: readonly Remedy[], pressure = "soil_pressure_max"): Section {
   const sources = [BEARING_IRC, BEARING_NBC, BEARING_WET]
   return {
     id: "wet-soil",
@@ -73,7 +74,7 @@ export function wetSoil(foot: string, remedies: readonly Remedy[]): Section {
         sources,
         cautions: ["Your local code decides the value; on doubtful ground a geotechnical engineer does."],
         measure: "pressure",
-        demand: "soil_pressure_max",
+        demand: pressure,
         limit: `soil_bearing * IF(IFERROR(ground_water_depth < ${foot}; FALSE()); INDEX(design_thresholds.soil_wet; 1); 1)`,
         sense: "at_most",
         near: "near_limit_share",

@@ -138,7 +138,17 @@ export const strength2: Texts = {
   "Are the beams strong enough?": "Les poutres sont-elles assez solides ?",
   "Shorten the span of the beams, set them closer together, or take the next size up or a better grade. Choose a species, grade and size that the tables hold where this one is outside them.":
     "Raccourcissez la portée des poutres, rapprochez-les, ou prenez la grosseur suivante ou une meilleure qualité. Si celle-ci est hors des tableaux, choisissez une essence, une qualité et une grosseur qu'ils ont.",
+  "Can the ground bear the busiest pad by statics?":
+    "Le sol peut-il porter la dalle d'appui la plus chargée, par la statique ?",
+  "Loads by half the way to each neighbour are how footing tables count; a beam that runs on over a support leans up to a quarter harder on it. This second check takes that, and everything loaded at once; the harder of the two decides.":
+    "Les tableaux de fondations comptent la charge à mi-distance des voisins ; une poutre continue sur un appui y pèse jusqu'à un quart de plus. Cette deuxième vérification prend cela, et tout chargé à la fois ; la plus sévère des deux décide.",
+  "Give the busiest pad a larger foot, or set the supports closer together.":
+    "Donnez un pied plus grand à la dalle d'appui la plus chargée, ou rapprochez les appuis.",
   "Are the bearers strong enough?": "Les lambourdes sont-elles assez solides ?",
   "Shorten the span of the bearers, set them closer together, or take the next size up or a better grade. Choose a species, grade and size that the tables hold where this one is outside them.":
     "Raccourcissez la portée des lambourdes, rapprochez-les, ou prenez la grosseur suivante ou une meilleure qualité. Si celle-ci est hors des tableaux, choisissez une essence, une qualité et une grosseur qu'ils ont.",
+  "Can the ground bear the busiest slab by statics?":
+    "Le sol peut-il porter la dalle la plus chargée, par la statique ?",
+  "Give the busiest slab a larger foot, or set the supports closer together.":
+    "Donnez un pied plus grand à la dalle la plus chargée, ou rapprochez les appuis.",
 }

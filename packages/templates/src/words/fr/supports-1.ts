@@ -207,9 +207,11 @@ export const supports1: Texts = {
     "La charge sur la face de la dalle d'appui, avant que la pierre la répartisse.",
   "The stone spreads the load before it reaches the soil. A second opinion; the check goes by the pad's face.":
     "La pierre répartit la charge avant qu'elle atteigne le sol. Un deuxième avis ; la vérification se fait sur la face de la dalle d'appui.",
-  "Load by area, to compare": "Charge par l'aire, pour comparer",
-  "Half the way to each neighbour, as footing tables count it. Nothing leans on it while the lines can be worked out.":
-    "À mi-distance des voisins, comme la comptent les tableaux de fondations. Rien n'en dépend tant que les lignes peuvent être calculées.",
+  "Load by statics": "Charge par la statique",
+  "What the timber really hands down: where it runs on over a support it leans harder on it than half the way to each neighbour says, and less on the next.":
+    "Ce que le bois transmet vraiment : continu sur un appui, il y pèse plus que ne le dit la mi-distance aux voisins, et moins sur le suivant.",
+  "Pressure by statics": "Pression par la statique",
+  "Under the same face as the pressure before.": "Sous la même face que la pression précédente.",
   "Where the slabs stand under each bearer, how high each one is, and what it carries.":
     "Où vont les dalles sous chaque lambourde, quelle hauteur a chacune, et ce qu'elle porte.",
   "Level of the bearers' underside": "Niveau du dessous des lambourdes",
