@@ -5,7 +5,7 @@ import type { Language } from "./language.ts"
 
 export const FRENCH_MEASURES: Readonly<Record<MeasureId, string>> = {
   length: "une longueur",
-  small_length: "une petite longueur",
+  small_length: "une longueur",
   area: "une aire",
   volume: "un volume",
   bulk_volume: "un volume",

@@ -41,7 +41,7 @@ export const NUMBER_FORMS: Readonly<Record<NumberMeasureId, NumberForm>> = {
   ),
   // What bends or moves a little: a sixteenth of an inch would swallow it.
   small_length: numberForm(
-    "a small length",
+    "a length",
     "m",
     LENGTH_UNITS,
     writtenIn(inch, THOUSANDTHS, "0.034 in"),

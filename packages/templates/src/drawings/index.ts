@@ -38,6 +38,9 @@ export const GAME_TABLE_DRAWINGS = drawingsOf({
   blocking: "under joints",
 })
 
+/** Guard posts against the rims, which are the platform's own edges. */
+const RIM_GUARD = { near: [], far: "platform_width" } as const
+
 export const SHED_DRAWINGS = drawingsOf({
   lines: SKIDS,
   stands: "pad",
@@ -45,6 +48,7 @@ export const SHED_DRAWINGS = drawingsOf({
   surface: "sheets",
   ramps: false,
   net: false,
+  guard: RIM_GUARD,
   blocking: "under joints",
 })
 
@@ -92,7 +96,7 @@ export const DECK_DRAWINGS = drawingsOf({
   surface: "boards along",
   ramps: false,
   net: false,
-  guard: { near: [], far: "platform_width" },
+  guard: RIM_GUARD,
   blocking: "even",
 })
 
@@ -104,5 +108,6 @@ export const GREENHOUSE_DRAWINGS = drawingsOf({
   surface: "boards along",
   ramps: false,
   net: false,
+  guard: RIM_GUARD,
   blocking: "even",
 })

@@ -36,6 +36,8 @@ export const IN_WORDS: Readonly<Record<string, string>> = {
   deflection_limits: "a table of limits; test/strength/published-tables compares them",
   nds_adjustment_factors: "a table of factors; test/strength/published-tables compares them",
   nds_reference_design_values: "a table of strengths; test/strength/published-tables compares them",
+  panel_design_capacities: "a table of strengths; test/strength/boards-and-sheets works with them",
+  panel_load_formulas: "formulas; test/strength/boards-and-sheets works them by hand",
   panel_floor_live_loads: "a table of loads; test/strength/published-tables compares them",
   panel_span_ratings: "a table of ratings; test/span-tables holds it",
   soil_bearing: "half where water is near; test/strength/supports holds it",
