@@ -116,6 +116,8 @@ function Step(props: StepProps) {
   const sheet = useSheet()
   const id = createUniqueId()
   const kept = () => sheet.progress()[props.stage.id]
+  // Only where the kept note differs: a proof that arrives must not take away what is being typed.
+  const note = createMemo(() => kept()?.note ?? "")
   const done = () => isDone(sheet.progress(), props.stage.id)
   return (
     <li
@@ -158,7 +160,7 @@ function Step(props: StepProps) {
             rows="2"
             maxlength="4000"
             aria-label={spoken.steps.noteSays(props.stage.title)}
-            value={kept()?.note ?? ""}
+            value={note()}
             onChange={(event) => sheet.note(props.stage.id, { note: event.currentTarget.value })}
           />
         </label>

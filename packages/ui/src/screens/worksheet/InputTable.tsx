@@ -94,34 +94,38 @@ export function InputTable(props: { readonly name: string }) {
                 <tr>
                   <th scope="row">{place + 1}</th>
                   <For each={names()}>
-                    {(column) => (
-                      <td>
-                        <input
-                          class="field"
-                          classList={{ "field-refused": isRefused(place, column) }}
-                          type="text"
-                          enterkeyhint="done"
-                          autocomplete="off"
-                          autocapitalize="off"
-                          spellcheck={false}
-                          aria-label={spoken.table.cellLabel(labelOf(column), place + 1)}
-                          aria-invalid={isRefused(place, column)}
-                          aria-describedby={`${id}-says`}
-                          data-value={shown(row(), column)}
-                          value={shown(row(), column)}
-                          onFocus={(event) => event.currentTarget.select()}
-                          onChange={(event) => {
-                            setRows(place, column, keptAs(event.currentTarget.value, measureOf(column)))
-                            commit()
-                          }}
-                          onKeyDown={(event) => {
-                            if (event.key !== "Escape") return
-                            event.currentTarget.value = shown(row(), column)
-                            if (refusal() !== undefined) showInForce()
-                          }}
-                        />
-                      </td>
-                    )}
+                    {(column) => {
+                      // Only where the text differs: a proof that arrives must not take away what is being typed.
+                      const text = createMemo(() => shown(row(), column))
+                      return (
+                        <td>
+                          <input
+                            class="field"
+                            classList={{ "field-refused": isRefused(place, column) }}
+                            type="text"
+                            enterkeyhint="done"
+                            autocomplete="off"
+                            autocapitalize="off"
+                            spellcheck={false}
+                            aria-label={spoken.table.cellLabel(labelOf(column), place + 1)}
+                            aria-invalid={isRefused(place, column)}
+                            aria-describedby={`${id}-says`}
+                            data-value={text()}
+                            value={text()}
+                            onFocus={(event) => event.currentTarget.select()}
+                            onChange={(event) => {
+                              setRows(place, column, keptAs(event.currentTarget.value, measureOf(column)))
+                              commit()
+                            }}
+                            onKeyDown={(event) => {
+                              if (event.key !== "Escape") return
+                              event.currentTarget.value = text()
+                              if (refusal() !== undefined) showInForce()
+                            }}
+                          />
+                        </td>
+                      )
+                    }}
                   </For>
                   <td>
                     <button
