@@ -1,11 +1,4 @@
-import {
-  type Beam,
-  type BeamAnswer,
-  type BeamEffect,
-  type BeamLoad,
-  type BeamStretch,
-  solveBeam,
-} from "./beam.ts"
+import type { Beam, BeamAnswer, BeamEffect, BeamLoad, BeamStretch } from "./beam.ts"
 import {
   crossings,
   type Extreme,
@@ -49,22 +42,6 @@ export type MetBeam = Exclude<BeamAnswer, { readonly unmet: string }>
 
 export type ActionsOutcome = BeamActions | { readonly unmet: string; readonly at: number }
 
-/** The beam under one load that lies as it lies. */
-export function fullLoad(beam: Beam, load: BeamLoad): ActionsOutcome {
-  const answer = solveBeam(beam, [load])
-  return "unmet" in answer ? answer : actionsOf(beam, answer, 1)
-}
-
-/**
- * The beam under `dead`, and `live` on any of its spans, each span loaded or not, whichever is worst for each
- * number. The effects of single spans are added up where they make things worse, between the places where one changes
- * its sign: the same answer as trying all loaded and unloaded spans, however many there are.
- */
-export function patternLoad(beam: Beam, dead: BeamLoad, live: BeamLoad): ActionsOutcome {
-  const answer = solveBeam(beam, [dead, ...liveBySpan(beam, live)])
-  return "unmet" in answer ? answer : actionsOf(beam, answer, 1)
-}
-
 /** The worse of two, number by number, of the same beam. */
 export function worseOf(one: BeamActions, other: BeamActions): BeamActions {
   const more = (a: Extreme, b: Extreme | undefined) => (b === undefined ? a : greaterOf(a, b))
@@ -105,7 +82,7 @@ export function liveBySpan(beam: Beam, live: BeamLoad): readonly BeamLoad[] {
 }
 
 /** From support to support, and from the outer ones to the ends of the beam. */
-export function spansOf(
+function spansOf(
   beam: Beam,
   supports: readonly number[],
 ): readonly { readonly from: number; readonly to: number }[] {
@@ -117,12 +94,16 @@ export function spansOf(
   })
 }
 
-export function nothingYet(at: number) {
+function nothingYet(at: number) {
   const none: Extreme = { value: 0, at }
   return { sagging: none, hogging: none, shear: none, fall: none, rise: none }
 }
 
-/** The first `permanent` effects always act; each of the others acts or not. Without `falls`, these are left at 0. */
+/**
+ * The worst under the first `permanent` effects, which always act, and the others, each of which acts or not, whichever is
+ * worse for a number. They are added up where they make things worse, between the places where one changes its sign: the
+ * same answer as trying all loaded and unloaded spans, however many there are. Without `falls`, these are left at 0.
+ */
 export function actionsOf(beam: Beam, answer: MetBeam, permanent: number, falls = true): BeamActions {
   const { effects, supports } = answer
   const [always, sometimes] = [effects.slice(0, permanent), effects.slice(permanent)]

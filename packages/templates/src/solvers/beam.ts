@@ -304,14 +304,14 @@ function effectOf(
   pieces.forEach((piece, index) => {
     const isLast = index === pieces.length - 1
     const own = loadsOn(piece, isLast, load)
-    const moments = endMoments(nodes, piece, index, own, () => {
-      const rows = pieceStiffness(piece.length / unit)
-      const moved = unknownsOf(piece).map(value)
-      const held = pieceLoads(piece, unit, own)
-      const action = (at: 1 | 3) =>
-        moved.reduce((sum, each, column) => sum + (rows[at]?.[column] ?? 0) * each, 0) - (held[at] ?? 0)
-      return { left: action(1) * unit, right: -action(3) * unit }
-    })
+    const moments = endMoments(nodes, piece, index, own, () =>
+      momentsByStiffness(
+        pieceStiffness(piece.length / unit),
+        unknownsOf(piece).map(value),
+        pieceLoads(piece, unit, own),
+        unit,
+      ),
+    )
     const falls = unknownsOf(piece).map((unknown) => (value(unknown) * unit ** 3) / beam.stiffness)
     const begin = beginning(beam, piece, own, moments, falls[0] ?? 0, falls[2] ?? 0)
     const found = walk(beam, piece, own, begin, breaks)
@@ -357,6 +357,18 @@ export function endMoments(
   const leftIsFree = left?.isHinge === true || index === 0
   const rightIsFree = right?.isHinge === true || index === nodes.length - 2
   return { left: leftIsFree ? 0 : found.left, right: rightIsFree ? 0 : found.right }
+}
+
+/** The bending at both ends of a piece from how its ends moved, less what holds against the loads between them. */
+export function momentsByStiffness(
+  stiffness: readonly (readonly number[])[],
+  moved: readonly number[],
+  held: readonly number[],
+  unit: number,
+): { readonly left: number; readonly right: number } {
+  const action = (at: 1 | 3) =>
+    moved.reduce((sum, each, column) => sum + (stiffness[at]?.[column] ?? 0) * each, 0) - (held[at] ?? 0)
+  return { left: action(1) * unit, right: -action(3) * unit }
 }
 
 /** Shear and turn at the left end: shear from the moments by statics, turn so that the right end falls as it does. */

@@ -2,6 +2,7 @@ import {
   type Beam,
   beginning,
   endMoments,
+  momentsByStiffness,
   NO_LOAD,
   nodesOf,
   notABeam,
@@ -13,6 +14,8 @@ import {
   unknownsOf,
 } from "./beam.ts"
 import { solveEquations } from "./beam-equations.ts"
+
+const NOTHING_HELD = [0, 0, 0, 0]
 
 /** What one force does where it stands, and at every support. */
 export interface ForcePlace {
@@ -72,15 +75,14 @@ export function forceInfluence(
   const found = standing.map(({ index: loaded, load, held }, which): ForcePlace => {
     const solution = outcome.solutions[which] ?? []
     const bent = pieces.map((piece, index) =>
-      endMoments(nodes, piece, index, index === loaded ? load : NO_LOAD, () => {
-        const moved = (unknowns[index] ?? []).map((row) => (row === undefined ? 0 : (solution[row] ?? 0)))
-        const action = (at: 1 | 3): number => {
-          const row = stiffness[index]?.[at] ?? []
-          const own = moved.reduce((sum, each, column) => sum + (row[column] ?? 0) * each, 0)
-          return index === loaded ? own - (held[at] ?? 0) : own
-        }
-        return { left: action(1) * unit, right: -action(3) * unit }
-      }),
+      endMoments(nodes, piece, index, index === loaded ? load : NO_LOAD, () =>
+        momentsByStiffness(
+          stiffness[index] ?? [],
+          (unknowns[index] ?? []).map((row) => (row === undefined ? 0 : (solution[row] ?? 0))),
+          index === loaded ? held : NOTHING_HELD,
+          unit,
+        ),
+      ),
     )
     const [piece, moments] = [pieces[loaded], bent[loaded]]
     if (piece === undefined || moments === undefined) throw new Error("a force stands on a piece")

@@ -35,10 +35,11 @@ export function workLine(
   if ("unmet" in answer) return answer
   const [alone, ...bySpan] = answer.effects
   if (alone === undefined) throw new Error("a load has an effect")
-  const point = movingForce(beam, force, dead)
+  const still = { ...answer, effects: [alone] }
+  const point = movingForce(beam, force, still)
   if ("unmet" in point) return point
   return {
-    dead: actionsOf(beam, { ...answer, effects: [alone] }, 1),
+    dead: actionsOf(beam, still, 1),
     full: answer.supports.map((_, index) =>
       answer.effects.reduce((sum, { reactions }) => sum + (reactions[index] ?? 0), 0),
     ),

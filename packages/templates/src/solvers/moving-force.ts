@@ -1,4 +1,4 @@
-import { type Beam, type BeamLoad, type BeamStretch, solveBeam } from "./beam.ts"
+import type { Beam, BeamAnswer, BeamStretch } from "./beam.ts"
 import { type ActionsOutcome, actionsOf, type SpanActions, type SupportActions } from "./beam-loads.ts"
 import {
   type Extreme,
@@ -43,15 +43,14 @@ interface Reach {
 }
 
 /**
- * The beam under `dead`, and one force anywhere on it. Each number follows the force's place as a polynomial, found
+ * The beam under the one load of `still`, and one force anywhere on it. Each number follows the force's place as a polynomial, found
  * exactly from seven stations between supports and joints: the bending and the shear under the force, the push of each
  * support beside it, and the bending over both. Past these supports nothing of the force arrives but that bending, so
  * what it does there is one picture, larger or smaller, either way up: its greatest and its least are enough. `fall` is
  * that of the force alone, under it: by the theorem of reciprocal deflections no such force in the same span makes a
  * greater one. `rise` is 0.
  */
-export function movingForce(beam: Beam, force: number, dead: BeamLoad): ActionsOutcome {
-  const still = solveBeam(beam, [dead])
+export function movingForce(beam: Beam, force: number, still: BeamAnswer): ActionsOutcome {
   if ("unmet" in still) return still
   const influence = forceInfluence(beam, force, STATIONS)
   if ("unmet" in influence) return influence
@@ -90,7 +89,8 @@ export function movingForce(beam: Beam, force: number, dead: BeamLoad): ActionsO
         left: following(({ supportMoments }) => momentOver(supportMoments, span.left)),
         right: following(({ supportMoments }) => momentOver(supportMoments, span.right)),
       }
-      underForce(span, piece, following, force)
+      const bending = following(({ moment }) => moment)
+      underForce(span, piece, bending, following, force)
       const looks = [0, length]
       for (const end of [ends.left, ends.right]) {
         if (end.at === undefined) continue
@@ -109,7 +109,6 @@ export function movingForce(beam: Beam, force: number, dead: BeamLoad): ActionsO
         end.least = Math.min(end.least, moment.least.value)
         looks.push(moment.most.at, moment.least.at)
       }
-      const bending = following(({ moment }) => moment)
       for (const along of looks) {
         hogsInItsSpan(span, piece.from + along, {
           left: valueAt(bent.left, along),
@@ -181,10 +180,10 @@ const sumOf = (sign: 1 | -1, dead: Polynomial, live: Polynomial): Polynomial =>
 function underForce(
   { actions, stretches }: Span,
   piece: ForcePiece,
+  bending: Polynomial,
   following: (read: (place: ForcePlace) => number) => Polynomial,
   force: number,
 ): void {
-  const bending = following(({ moment }) => moment)
   const shearing = following(({ shear }) => shear)
   actions.fall = worse(
     actions.fall,

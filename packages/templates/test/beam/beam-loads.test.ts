@@ -1,14 +1,8 @@
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import type { Beam, BeamLoad } from "../../src/solvers/beam.ts"
-import {
-  type ActionsOutcome,
-  type BeamActions,
-  fullLoad,
-  liveBySpan,
-  patternLoad,
-} from "../../src/solvers/beam-loads.ts"
-import { movingForce } from "../../src/solvers/moving-force.ts"
+import { type ActionsOutcome, type BeamActions, liveBySpan } from "../../src/solvers/beam-loads.ts"
+import { forceAnywhere, fullLoad, patternLoad } from "./loaded.ts"
 import { anyCase } from "./random-beams.ts"
 
 const NONE: BeamLoad = { spread: [], points: [] }
@@ -161,7 +155,7 @@ describe("one force that may stand anywhere", () => {
   test("single span: P L/4, P, P L³/48 E I", () => {
     const [L, P, EI] = [3, 8, 5]
     const { spans, supports } = met(
-      movingForce({ start: 0, end: L, supports: [0, L], hinges: [], stiffness: EI }, P, NONE),
+      forceAnywhere({ start: 0, end: L, supports: [0, L], hinges: [], stiffness: EI }, P, NONE),
     )
     expect(spans[0]?.sagging.value).toBeCloseTo((P * L) / 4, 10)
     expect(spans[0]?.sagging.at).toBeCloseTo(L / 2, 8)
@@ -174,7 +168,7 @@ describe("one force that may stand anywhere", () => {
   // Two equal spans, from memory of handbook influence lines: 0.2074 P L under the load at 0.4323 L; 0.0962 P L over the support.
   test("two equal spans", () => {
     const { spans } = met(
-      movingForce({ start: 0, end: 2, supports: [0, 1, 2], hinges: [], stiffness: 1 }, 1, NONE),
+      forceAnywhere({ start: 0, end: 2, supports: [0, 1, 2], hinges: [], stiffness: 1 }, 1, NONE),
     )
     expect(spans[0]?.sagging.value).toBeCloseTo(0.2074, 4)
     expect(spans[0]?.sagging.at).toBeCloseTo(0.4323, 3)
@@ -184,7 +178,7 @@ describe("one force that may stand anywhere", () => {
   test("random beams: nothing that 60 places a beam find is greater, and the best of them comes near", () => {
     fc.assert(
       fc.property(anyCase, fc.integer({ min: 1, max: 9000 }), ({ beam, load }, force) => {
-        const found = met(movingForce(beam, force, load))
+        const found = met(forceAnywhere(beam, force, load))
         const size = sizeOf(load) + force
         const tried = Array.from({ length: 61 }, (_, index) =>
           met(
@@ -218,7 +212,7 @@ describe("one force that may stand anywhere", () => {
   test("random beams: no place of the force in a span makes that span fall more", () => {
     fc.assert(
       fc.property(anyCase, ({ beam }) => {
-        const found = met(movingForce(beam, 1, NONE))
+        const found = met(forceAnywhere(beam, 1, NONE))
         for (let index = 0; index <= 40; index++) {
           const at = (index / 40) * beam.end
           const { spans } = met(fullLoad(beam, { spread: [], points: [{ at, load: 1 }] }))

@@ -7,8 +7,9 @@ import {
   type BeamLoad,
   solveBeam,
 } from "../../src/solvers/beam.ts"
-import { type BeamActions, fullLoad } from "../../src/solvers/beam-loads.ts"
+import type { BeamActions } from "../../src/solvers/beam-loads.ts"
 import { valueAt } from "../../src/solvers/beam-polynomial.ts"
+import { fullLoad } from "./loaded.ts"
 import { anyCase } from "./random-beams.ts"
 import { byThreeMoments } from "./three-moments.ts"
 

@@ -1,0 +1,20 @@
+import { type Beam, type BeamLoad, solveBeam } from "../../src/solvers/beam.ts"
+import { type ActionsOutcome, actionsOf, liveBySpan } from "../../src/solvers/beam-loads.ts"
+import { movingForce } from "../../src/solvers/moving-force.ts"
+
+/** The beam under one load that lies as it lies. */
+export function fullLoad(beam: Beam, load: BeamLoad): ActionsOutcome {
+  const answer = solveBeam(beam, [load])
+  return "unmet" in answer ? answer : actionsOf(beam, answer, 1)
+}
+
+/** The beam under `dead`, and `live` on any of its spans, each span loaded or not. */
+export function patternLoad(beam: Beam, dead: BeamLoad, live: BeamLoad): ActionsOutcome {
+  const answer = solveBeam(beam, [dead, ...liveBySpan(beam, live)])
+  return "unmet" in answer ? answer : actionsOf(beam, answer, 1)
+}
+
+/** The beam under `dead`, and one force anywhere on it. */
+export function forceAnywhere(beam: Beam, force: number, dead: BeamLoad): ActionsOutcome {
+  return movingForce(beam, force, solveBeam(beam, [dead]))
+}
