@@ -7,6 +7,7 @@ import type { OwnedBoards } from "../../src/solvers/boards.ts"
 import { planTimber, timberSolution } from "../../src/solvers/timber-plan.ts"
 import type { NamedDemand, TimberProblem } from "../../src/solvers/timber-problem.ts"
 import { caseOf } from "./cases.ts"
+import { sheetLayouts } from "./random-layouts.ts"
 
 const SEED = 20261126
 
@@ -90,28 +91,7 @@ describe("laid out piece by piece", () => {
     )
   }, 240_000)
 
-  const layouts = fc
-    .record({
-      acrossJoists: fc.integer({ min: 1000, max: 6000 }),
-      joistSpacing: fc.constantFrom(400, 600),
-      gap: fc.constantFrom(0, 2, 4),
-      heights: fc.array(fc.constantFrom(1220, 1220, 600, 401), { minLength: 1, maxLength: 3 }),
-      stagger: fc.constantFrom(0, 600, 1200),
-      minBaysForPiece: fc.integer({ min: 1, max: 2 }),
-    })
-    .map(({ acrossJoists, gap, heights, ...rest }) => ({
-      id: "sheets",
-      kind: "sheet",
-      platform: {
-        acrossJoists,
-        alongJoists: heights.reduce((sum, height) => sum + height, gap * (heights.length - 1)),
-      },
-      sheet: { length: 2440, width: 1220 },
-      gap,
-      kerf: 3,
-      courses: heights,
-      ...rest,
-    }))
+  const layouts = sheetLayouts({ longest: 6000, gap: fc.constantFrom(0, 2, 4) })
 
   test("sheets of a layout do not overlap and leave no hole, every end seam is on a joist, and the pieces are those that are cut", async () => {
     console.info(`sheets laid out: seed ${SEED}`)

@@ -2,6 +2,7 @@ import fc from "fast-check"
 import { expect, test } from "vitest"
 import { type Case, checkPlan, heuristicAnswer, solveCase } from "../../src/cutting/index.ts"
 import { caseOf } from "./cases.ts"
+import { sheetLayouts } from "./random-layouts.ts"
 
 const SEED = Date.now() % 1_000_000
 console.log(`cutting laws: seed ${SEED}`)
@@ -49,28 +50,7 @@ const splices = fc
     return { id: "skids", kind: "splice", kerf: 2, endTrim: 0, minBearing: 48, supports, bearing, ...rest }
   })
 
-const layouts = fc
-  .record({
-    acrossJoists: fc.integer({ min: 1000, max: 5400 }),
-    joistSpacing: fc.constantFrom(400, 600),
-    gap: fc.integer({ min: 0, max: 5 }),
-    heights: fc.array(fc.constantFrom(1220, 1220, 600, 401), { minLength: 1, maxLength: 3 }),
-    stagger: fc.constantFrom(0, 600, 1200),
-    minBaysForPiece: fc.integer({ min: 1, max: 2 }),
-  })
-  .map(({ acrossJoists, gap, heights, ...rest }) => ({
-    id: "sheets",
-    kind: "sheet",
-    platform: {
-      acrossJoists,
-      alongJoists: heights.reduce((sum, height) => sum + height, gap * (heights.length - 1)),
-    },
-    sheet: { length: 2440, width: 1220 },
-    gap,
-    kerf: 3,
-    courses: heights,
-    ...rest,
-  }))
+const layouts = sheetLayouts({ longest: 5400, gap: fc.integer({ min: 0, max: 5 }) })
 
 const orders = fc
   .record({
