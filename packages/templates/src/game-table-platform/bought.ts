@@ -1,3 +1,4 @@
+import { ofAllNets } from "../parts/of-all.ts"
 import { PRESERVATIVE_AND_TAPE, SCREWS_TO_BUY } from "../parts/things-to-buy.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 
@@ -29,37 +30,37 @@ export const GAME_THINGS: readonly BoughtThing[] = [
   { item: "net post", quantity: "net_post_count", measure: "count", unit: "each" },
   {
     item: "net bolt",
-    quantity: { column: "net_order.bolts", where: "net_order.of", is: "all nets" },
+    quantity: ofAllNets("bolts"),
     measure: "count",
     unit: "each",
   },
   {
     item: "square washer",
-    quantity: { column: "net_order.washers", where: "net_order.of", is: "all nets" },
+    quantity: ofAllNets("washers"),
     measure: "count",
     unit: "each",
   },
   {
     item: "net",
-    quantity: { column: "net_order.area", where: "net_order.of", is: "all nets" },
+    quantity: ofAllNets("area"),
     measure: "area",
     unit: "ft2",
   },
   {
     item: "net rope",
-    quantity: { column: "net_order.rope", where: "net_order.of", is: "all nets" },
+    quantity: ofAllNets("rope"),
     measure: "length",
     unit: "ft",
   },
   {
     item: "guy rope",
-    quantity: { column: "net_order.guy_rope", where: "net_order.of", is: "all nets" },
+    quantity: ofAllNets("guy_rope"),
     measure: "length",
     unit: "ft",
   },
   {
     item: "net tie",
-    quantity: { column: "net_order.ties", where: "net_order.of", is: "all nets" },
+    quantity: ofAllNets("ties"),
     measure: "count",
     unit: "each",
   },

@@ -1,4 +1,4 @@
-import type { Column, Remedy, Section, StageValue, TableEntry } from "@pegbook/engine"
+import type { Column, Remedy, Section, TableEntry } from "@pegbook/engine"
 import { column, figureColumn } from "../columns.ts"
 import type { BoughtThing } from "../solvers/bought-things.ts"
 import { COMMON_PRACTICE, GEOMETRY, GUARD_IRC, STATICS, USER, USER_AUTHORITY } from "../sources.ts"
@@ -14,6 +14,7 @@ import { figureTable } from "../strength/figure-table.ts"
 import { ofEach } from "../strength/of-each.ts"
 import type { LoadedJoint } from "./fastener-strength.ts"
 import type { PlatformMember } from "./members.ts"
+import { ofAllGuardPosts } from "./of-all.ts"
 import { POST_BOLT_FIGURES, pulledBoltColumns } from "./post-bolts.ts"
 
 const DECIDES =
@@ -384,18 +385,12 @@ export const GUARD_JOINT: LoadedJoint = {
   remedies: [{ input: "guard_post_spacing_max", toward: "less", step: "6 in" }],
 }
 
-const ofAll = (name: string): StageValue => ({
-  column: `guard_post.${name}`,
-  where: "guard_post.of",
-  is: "all sides",
-})
-
 /** What a guard's posts take, nothing where none is needed. */
 export const GUARD_THINGS: readonly BoughtThing[] = [
-  { item: "guard post", quantity: ofAll("number"), measure: "count", unit: "each" },
-  { item: "guard bolt", quantity: ofAll("bolts"), measure: "count", unit: "each" },
-  { item: "square washer", quantity: ofAll("washers"), measure: "count", unit: "each" },
-  { item: "guard connector", quantity: ofAll("connectors"), measure: "count", unit: "each" },
+  { item: "guard post", quantity: ofAllGuardPosts("number"), measure: "count", unit: "each" },
+  { item: "guard bolt", quantity: ofAllGuardPosts("bolts"), measure: "count", unit: "each" },
+  { item: "square washer", quantity: ofAllGuardPosts("washers"), measure: "count", unit: "each" },
+  { item: "guard connector", quantity: ofAllGuardPosts("connectors"), measure: "count", unit: "each" },
 ]
 
 /**

@@ -1,3 +1,4 @@
+import { ofAllNets } from "../parts/of-all.ts"
 import { CAUTION, consumable, DRIVER, SAW, screwsInto, timberFor, type Work } from "./work.ts"
 
 /** Posts, ropes and net that stop a ball. */
@@ -13,15 +14,15 @@ export const netWork: Work = {
     checks: ["net_mesh_check"],
     needs: [
       { thing: "net post", amount: "net_post_count" },
-      { thing: "net bolt", amount: { column: "net_order.bolts", where: "net_order.of", is: "all nets" } },
+      { thing: "net bolt", amount: ofAllNets("bolts") },
       {
         thing: "square washer",
-        amount: { column: "net_order.washers", where: "net_order.of", is: "all nets" },
+        amount: ofAllNets("washers"),
       },
-      { thing: "net", amount: { column: "net_order.area", where: "net_order.of", is: "all nets" } },
-      { thing: "net rope", amount: { column: "net_order.rope", where: "net_order.of", is: "all nets" } },
-      { thing: "guy rope", amount: { column: "net_order.guy_rope", where: "net_order.of", is: "all nets" } },
-      { thing: "net tie", amount: { column: "net_order.ties", where: "net_order.of", is: "all nets" } },
+      { thing: "net", amount: ofAllNets("area") },
+      { thing: "net rope", amount: ofAllNets("rope") },
+      { thing: "guy rope", amount: ofAllNets("guy_rope") },
+      { thing: "net tie", amount: ofAllNets("ties") },
       { thing: "net peg", amount: "net_guy_count" },
     ],
     tools: ["ladder on firm ground", "hammer", "level", "spanners"],

@@ -1,6 +1,5 @@
+import { ofAllGuardPosts } from "../parts/of-all.ts"
 import { CAUTION, DRIVER, SAW, type Work } from "./work.ts"
-
-const all = (name: string) => ({ column: `guard_post.${name}`, where: "guard_post.of", is: "all sides" })
 
 /** Posts of a guard; nothing to do where none is needed. */
 export const guardWork: Work = {
@@ -21,10 +20,10 @@ export const guardWork: Work = {
       "loaded_joint_check",
     ],
     needs: [
-      { thing: "guard post", amount: all("number") },
-      { thing: "guard bolt", amount: all("bolts") },
-      { thing: "square washer", amount: all("washers") },
-      { thing: "guard connector", amount: all("connectors") },
+      { thing: "guard post", amount: ofAllGuardPosts("number") },
+      { thing: "guard bolt", amount: ofAllGuardPosts("bolts") },
+      { thing: "square washer", amount: ofAllGuardPosts("washers") },
+      { thing: "guard connector", amount: ofAllGuardPosts("connectors") },
     ],
     tools: ["saw", "drill-driver", "level", "clamps", "spanners"],
     cautions: [
