@@ -12,6 +12,7 @@ export const GAME_JOB: Job = {
   things: GAME_THINGS,
   consumables: [...SITE_CONSUMABLES, CONNECTOR_NAILS, EDGE_SEALER],
   lengthUnit: "ft",
+  holes: "net_order.hole_soil",
   works: [
     markOut,
     survey,

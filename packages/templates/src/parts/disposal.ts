@@ -5,11 +5,12 @@ import { practice } from "../sources-frame.ts"
 import type { Job } from "./work.ts"
 
 /** What is carried away at the end. Needs things_by_stage, stock_to_buy, dug_volume_loose, and the packs of things. */
-export function disposalOf({ things, lengthUnit, turf }: Job): TableEntry {
+export function disposalOf({ things, lengthUnit, holes, turf }: Job): TableEntry {
   const leavings: Leavings = {
     things,
     volumeUnit: lengthUnit === "ft" ? "yd3" : "m3",
     areaUnit: lengthUnit === "ft" ? "ft2" : "m2",
+    ...(holes === undefined ? {} : { holes }),
     ...(turf === undefined ? {} : { turf }),
   }
   return {

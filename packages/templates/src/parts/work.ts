@@ -17,6 +17,8 @@ export interface Job {
   readonly consumables: readonly Consumable[]
   /** The unit in which lengths of timber are added up. */
   readonly lengthUnit: "ft" | "m"
+  /** Name of the loose soil out of holes that are not part of the dig. */
+  readonly holes?: string
   /** Name of the area that turf is lifted from, where the whole of it is. */
   readonly turf?: string
 }

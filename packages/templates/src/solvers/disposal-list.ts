@@ -7,6 +7,8 @@ export interface Leavings {
   /** In which soil and turf are counted. */
   readonly volumeUnit: "yd3" | "m3"
   readonly areaUnit: "ft2" | "m2"
+  /** Name of the loose soil out of holes that are not part of the dig. */
+  readonly holes?: string
   /** Name of the area that turf is lifted from, where the whole of it is. */
   readonly turf?: string
 }
@@ -24,8 +26,9 @@ const packsOf = ({ things }: Leavings): readonly string[] =>
 
 /** The names that the list is worked from. */
 export function disposalReads(leavings: Leavings): readonly string[] {
-  const { turf } = leavings
-  return [...LEFT, "dug_volume_loose", ...(turf === undefined ? [] : [turf]), ...packsOf(leavings)]
+  const { holes, turf } = leavings
+  const named = [holes, turf].filter((name) => name !== undefined)
+  return [...LEFT, "dug_volume_loose", ...named, ...packsOf(leavings)]
 }
 
 /** Where each kind goes. */
@@ -47,20 +50,16 @@ const TIN = "preservative tin"
  * left out. Off-cuts are what is bought and not in the work.
  */
 export function solveDisposal(leavings: Leavings): (given: SolverGiven) => Solution {
-  const { turf, volumeUnit, areaUnit } = leavings
+  const { holes, turf, volumeUnit, areaUnit } = leavings
   return (given) => {
     const [items, units, bought, left] = LEFT.slice(0, 4).map((name) => given.column(name))
     const sizes = new Set(given.column("stock_to_buy.size").map(String))
     const rowOf = (what: string, amount: number, unit: string, goes: string) =>
       amount > 0 ? [{ what, amount, unit, goes }] : []
+    const soil = given.number("dug_volume_loose") + (holes === undefined ? 0 : given.number(holes))
     const packs = packsOf(leavings).reduce((sum, name) => sum + given.number(name), 0)
     const rows = [
-      ...rowOf(
-        "soil, loose",
-        inUnit(given.number("dug_volume_loose"), volumeUnit, "bulk_volume") ?? 0,
-        volumeUnit,
-        GOES.soil,
-      ),
+      ...rowOf("soil, loose", inUnit(soil, volumeUnit, "bulk_volume") ?? 0, volumeUnit, GOES.soil),
       ...(turf === undefined
         ? []
         : rowOf("turf, in sods", inUnit(given.number(turf), areaUnit, "area") ?? 0, areaUnit, GOES.turf)),
