@@ -17,7 +17,7 @@ import {
 import { practice } from "../sources-frame.ts"
 import { figureTable } from "../strength/figure-table.ts"
 import type { LoadedJoint } from "./fastener-strength.ts"
-import type { PlatformMember } from "./members.ts"
+import type { PlatformMember } from "./member.ts"
 import { POST_BOLT_FIGURES, pulledBoltColumns } from "./post-bolts.ts"
 import { VELOCITY_PRESSURE, windFactor, windPressure } from "./wind.ts"
 
