@@ -57,6 +57,9 @@ export function readTyped(
   return { read: { values, text: texts.join(", ") } }
 }
 
+/** "No. 2" is meant where "No.2" is offered. */
+const folded = (text: string): string => text.toLowerCase().replaceAll(/\s/g, "")
+
 function readOne(
   entry: InputEntry | FigureEntry,
   typed: string,
@@ -67,7 +70,7 @@ function readOne(
   if ("problem" in outcome) return { problem: { ...outcome.problem, at } }
   const { value } = outcome
   if (entry.kind === "input" && typeof value === "string" && entry.choices !== undefined) {
-    const choice = entry.choices.find((candidate) => candidate.toLowerCase() === value.toLowerCase())
+    const choice = entry.choices.find((candidate) => folded(candidate) === folded(value))
     if (choice === undefined)
       return { problem: { code: "input_not_a_choice", at, given: typed, choices: entry.choices } }
     return { read: { value: choice, text: choice } }
