@@ -122,6 +122,7 @@ export { parseFormula } from "./formula/parse.ts"
 
 // The graph and what it holds
 export { buildDecimalGraph } from "./graph/decimal-graph.ts"
+export { buildDoubleGraph } from "./graph/double-graph.ts"
 export type { Graph, GraphBuilder } from "./graph/graph.ts"
 export { buildHyperFormulaGraph } from "./graph/hyperformula-graph.ts"
 // The language that people read and type
