@@ -66,11 +66,22 @@ export function ownerOf(id: string, items: Outline): string {
   return cut < 0 ? id : id.slice(0, cut)
 }
 
+/** A definition is never altered, and workbooks of one template share what was read of it. */
+const COMPILED = new WeakMap<Definition, Compiled>()
+
 /**
  * Reads every formula of a definition: names, dimensions, cycles. What is wrong stays at its entry and at those that
  * lean on it; the rest can be calculated.
  */
 export function compile(definition: Definition): Compiled {
+  const known = COMPILED.get(definition)
+  if (known !== undefined) return known
+  const compiled = compileAnew(definition)
+  COMPILED.set(definition, compiled)
+  return compiled
+}
+
+function compileAnew(definition: Definition): Compiled {
   const items = outline(definition)
   for (const drawing of definition.drawings ?? []) {
     checkDrawing(definition.id, drawing, (name) => items.has(name))

@@ -29,8 +29,17 @@ export function isLegalName(name: string): boolean {
   return LEGAL_NAME.test(name)
 }
 
+/** A definition is never altered. */
+const OUTLINES = new WeakMap<Definition, Outline>()
+
 /** Throws on a name that is twice there or not legal: those are the template author's mistakes. */
 export function outline(definition: Definition): Outline {
+  const items = OUTLINES.get(definition) ?? outlineAnew(definition)
+  OUTLINES.set(definition, items)
+  return items
+}
+
+function outlineAnew(definition: Definition): Outline {
   const items = new Map<string, Item>()
   const put = (name: string, item: Item): void => {
     if (items.has(name)) throw new Error(`${definition.id}: two entries are called ${name}`)
