@@ -8,9 +8,6 @@ if (!existsSync(join(root, "node_modules", "tsx"))) setUp({ quiet: true })
 // npm runs scripts in the project's folder; a file named by the user is in theirs.
 if (process.env.npm_lifecycle_event === "pegbook" && process.env.INIT_CWD) process.chdir(process.env.INIT_CWD)
 
-// Evaluator first: once tsx watches imports, its two hundred files take half a second longer. Only a head start.
-await import("../packages/engine/node_modules/hyperformula/es/index.mjs").catch(() => {})
-
 const { register } = await import("tsx/esm/api")
 register({ tsconfig: join(root, "tsconfig.json") })
 const { main } = await import("../packages/templates/src/command/main.ts")

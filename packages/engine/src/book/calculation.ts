@@ -16,9 +16,9 @@ import type {
 } from "../graph/graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { MeasureId } from "../units/measure.ts"
-import { type Compiled, LIST_COLUMN, rowsNode } from "./compile.ts"
+import { type Compiled, rowsNode } from "./compile.ts"
 import type { Holding } from "./holding.ts"
-import { isList, isTyped, typedColumns } from "./outline.ts"
+import { isList, isTyped, LIST_COLUMN, typedColumns } from "./outline.ts"
 import type { Settled, Unproven } from "./settled.ts"
 import type { Value } from "./typed.ts"
 

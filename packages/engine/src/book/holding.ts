@@ -43,6 +43,8 @@ interface HeldForm {
 export class Holding {
   readonly #scales: Scales
   readonly #factors = new Map<MeasureId, Decimal>()
+  /** Of a quantity that was put in before; its measure has its dimension. */
+  readonly #graphed = new WeakMap<Quantity, number>()
   readonly #held = new Map<MeasureId, HeldForm>()
   #language: Language | undefined
   #readings: Readings = new Map()
@@ -64,8 +66,13 @@ export class Holding {
   /** Into the graph. A length becomes a whole number of nanometres here, and nowhere else. */
   toGraph(value: Quantity | string | boolean, id: MeasureId): number | string | boolean {
     if (typeof value !== "object") return value
-    const si = isLength(value.dimension) ? wholeNanometres(value.si) : value.si
-    return si.div(this.#factor(id)).toNumber()
+    let held = this.#graphed.get(value)
+    if (held === undefined) {
+      const si = isLength(value.dimension) ? wholeNanometres(value.si) : value.si
+      held = si.div(this.#factor(id)).toNumber()
+      this.#graphed.set(value, held)
+    }
+    return held
   }
 
   toQuantity(value: number, id: MeasureId): Quantity {

@@ -1,7 +1,7 @@
 import type { Definition } from "../definition/definition.ts"
 import type { Solution } from "../definition/solver.ts"
+import { buildDoubleGraph } from "../graph/double-graph.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
-import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import { type Scales, USUAL_SCALES } from "../quantity/scales.ts"
 import type { UnitSystem } from "../units/measure.ts"
@@ -66,7 +66,7 @@ export function openBook(
     template,
     heading: options.own,
     holding: new Holding(options.scales ?? USUAL_SCALES),
-    build: options.graph ?? buildHyperFormulaGraph,
+    build: options.graph ?? buildDoubleGraph,
     now: options.now ?? Date.now,
     settled: new Settled(),
     progress: document?.progress ?? {},

@@ -20,6 +20,9 @@ export type Item =
       readonly table: TableEntry
     }
 
+/** The one column of a list input. */
+export const LIST_COLUMN = "value"
+
 /** A definition by name, in the order of the work; a table's columns follow it as `table.column`. */
 export type Outline = ReadonlyMap<string, Item>
 

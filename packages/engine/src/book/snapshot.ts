@@ -1,9 +1,8 @@
 import type { GraphValue } from "../graph/graph.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import type { Calculation } from "./calculation.ts"
-import { LIST_COLUMN } from "./compile.ts"
 import type { Holding } from "./holding.ts"
-import { isList, type Outline } from "./outline.ts"
+import { isList, LIST_COLUMN, type Outline } from "./outline.ts"
 import type { Moved } from "./views.ts"
 
 /** All values at one moment: one for an entry, a list for a column or a list input. */

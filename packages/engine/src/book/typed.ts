@@ -25,12 +25,26 @@ export function originalText(entry: InputEntry | FigureEntry): string {
   return entry.kind === "figure" ? entry.value : (entry.default ?? "")
 }
 
+/** The last text read for each entry: whenever a workbook is opened or rebuilt, most texts are the same again. */
+const LAST = new WeakMap<
+  InputEntry | FigureEntry,
+  { readonly typed: string; readonly system: UnitSystem; readonly outcome: Outcome<ReadTyped> }
+>()
+
 /** Reads what a person typed for an input, or over a figure. */
 export function readTyped(
   entry: InputEntry | FigureEntry,
   typed: string,
   system: UnitSystem,
 ): Outcome<ReadTyped> {
+  const last = LAST.get(entry)
+  if (last?.typed === typed && last.system === system) return last.outcome
+  const outcome = readAnew(entry, typed, system)
+  LAST.set(entry, { typed, system, outcome })
+  return outcome
+}
+
+function readAnew(entry: InputEntry | FigureEntry, typed: string, system: UnitSystem): Outcome<ReadTyped> {
   const at = { entry: entry.name }
   const example = measure(entry.measure).example[system]
   if (typed.trim() === "") {

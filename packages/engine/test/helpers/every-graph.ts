@@ -1,0 +1,13 @@
+import {
+  buildDecimalGraph,
+  buildDoubleGraph,
+  buildHyperFormulaGraph,
+  type GraphBuilder,
+} from "../../src/index.ts"
+
+/** What calculates must do so on each graph. */
+export const EVERY_GRAPH: readonly (readonly [name: string, graph: GraphBuilder])[] = [
+  ["doubles", buildDoubleGraph],
+  ["HyperFormula", buildHyperFormulaGraph],
+  ["decimals", buildDecimalGraph],
+]
