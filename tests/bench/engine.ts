@@ -1,11 +1,5 @@
-import {
-  type Book,
-  buildDecimalGraph,
-  buildDoubleGraph,
-  buildHyperFormulaGraph,
-  type GraphBuilder,
-  openBook,
-} from "@pegbook/engine"
+import { type Book, buildDecimalGraph, buildDoubleGraph, type GraphBuilder, openBook } from "@pegbook/engine"
+import { buildHyperFormulaGraph } from "@pegbook/engine/hyperformula"
 import { demo } from "@pegbook/templates"
 import { type Given, straightLine, type Worked } from "./straight-line.ts"
 

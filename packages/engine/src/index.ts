@@ -122,7 +122,6 @@ export { parseFormula } from "./formula/parse.ts"
 export { buildDecimalGraph } from "./graph/decimal-graph.ts"
 export { buildDoubleGraph } from "./graph/double-graph.ts"
 export type { Graph, GraphBuilder } from "./graph/graph.ts"
-export { buildHyperFormulaGraph } from "./graph/hyperformula-graph.ts"
 // The language that people read and type
 export {
   inLanguage,

@@ -1,12 +1,12 @@
 import {
   type Book,
   buildDecimalGraph,
-  buildHyperFormulaGraph,
   type Definition,
   inWords,
   openBook,
   type Reading,
 } from "@pegbook/engine"
+import { buildHyperFormulaGraph } from "@pegbook/engine/hyperformula"
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import { template } from "../../src/index.ts"

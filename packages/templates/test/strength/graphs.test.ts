@@ -1,4 +1,5 @@
-import { type Book, buildDecimalGraph, buildHyperFormulaGraph, openBook, type Reading } from "@pegbook/engine"
+import { type Book, buildDecimalGraph, openBook, type Reading } from "@pegbook/engine"
+import { buildHyperFormulaGraph } from "@pegbook/engine/hyperformula"
 import fc from "fast-check"
 import { expect, test } from "vitest"
 import { QUICK_TEMPLATES } from "../../src/index.ts"
