@@ -66,6 +66,16 @@ const COMMANDS: readonly Command[] = [
     run: (given) => whenProven(given, ({ book }) => why(book, given.positionals[1] ?? "")),
   },
   {
+    name: "audit",
+    takes: "<template-or-saved-file>",
+    least: 1,
+    most: 1,
+    options: ["set", "table", "units", "language"],
+    says: "every number worked out again by two other evaluators, and where they differ",
+    // The library that it audits with takes half a second to load.
+    run: (given) => import("./audit.ts").then(({ audit }) => audit(open(given.positionals[0] ?? "", given))),
+  },
+  {
     name: "compare",
     takes: "<saved-file> [scenario scenario]",
     least: 1,

@@ -57,6 +57,14 @@ export const FRENCH_PHRASES: Phrases = {
     rows: "Lignes",
     same: (count) => (count < 2 ? `${count} entrée est pareille.` : `${count} entrées sont pareilles.`),
   },
+  audited: {
+    heading: (title) => `${title}, recalculé à partir des mêmes saisies`,
+    decimals: "décimales, 40 chiffres",
+    alike: (count) => `${count} valeurs sont les mêmes, à un milliardième près`,
+    differ: (count) =>
+      count === 0 ? "aucune ne diffère" : `${count} ${count === 1 ? "diffère" : "diffèrent"} :`,
+    row: (row) => `ligne ${row}`,
+  },
   wroteBook: (path, title) =>
     `${path} est écrit : le cahier de chantier de « ${title} », à ouvrir dans un navigateur et à imprimer de là en grandeur réelle.`,
   wroteSheets: (path, title, tables) =>
