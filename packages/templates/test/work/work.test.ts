@@ -59,6 +59,86 @@ describe.each(TEMPLATES.map((definition) => [definition.id, definition] as const
     expect(shown?.rows.map(([item]) => item)).toEqual(what)
   })
 
+  test("turf comes off what is dug; unopened boxes and spare boards go back, and only opened ones are empty", () => {
+    const { book } = openBook(definition)
+    const value = (name: string): number => Number(book.entry(name).reading?.value)
+    const rows = () => {
+      const amount = numbers(book, "disposal.amount")
+      return new Map(texts(book, "disposal.what").map((what, at) => [what, amount[at] ?? 0]))
+    }
+    const areas = book.has("turf_area")
+      ? value("turf_area")
+      : value("support_count") * value("stone_bed_length") * value("stone_bed_width")
+    // 1 ft2 = 0.09290304 m2 (NIST Special Publication 811).
+    const unit = texts(book, "disposal.unit")[texts(book, "disposal.what").indexOf("turf, in sods")]
+    expect((rows().get("turf, in sods") ?? 0) * (unit === "ft2" ? 0.09290304 : 1)).toBeCloseTo(areas, 6)
+
+    // Counted off box by box, as somebody does who drives them.
+    const box = 50
+    expect(book.editAll({ screws_per_box: `${box}`, spare_screws: "50 %" }).problems).toEqual([])
+    let [driven, emptied, loose] = [value("screw_count"), 0, 0]
+    while (driven > 0) {
+      emptied += 1
+      loose = Math.max(0, box - driven)
+      driven -= box
+    }
+    expect(rows().get("unopened box of screws")).toBe(value("screw_boxes") - emptied)
+    expect(rows().get("screws") ?? 0).toBe(loose)
+    expect(rows().get("empty box")).toBeGreaterThanOrEqual(emptied)
+
+    const spare = [...rows()].filter(([what]) => what.startsWith("spare board of"))
+    const spares = book.has("board_spare_count") ? value("board_spare_count") : 0
+    expect(sum(spare.map(([, count]) => count))).toBe(spares)
+  })
+
+  test("charges follow the cold of the day; a battery that gives up calls for a cord", () => {
+    const { book } = openBook(definition)
+    const on = (temperature: string, kind = "Li-ion") => {
+      const typed = { "driving_day.temperature.1": temperature, "driving_day.kind.1": kind }
+      for (const [name, text] of Object.entries(typed)) expect(book.edit(name, text).problems).toEqual([])
+      const [capacity = Number.NaN] = numbers(book, "driving_day.capacity")
+      return { capacity, charges: sum(numbers(book, "driving.charges")), with: texts(book, "driving.with") }
+    }
+    // The published points (maker's comparison of battery types: Li-ion 50 % at -20, NiCd 40 % at -18, NiMH none at
+    // -15 °C), and half way between two of them.
+    expect(on("25 °C").capacity).toBe(1)
+    expect(on("20 °C").capacity).toBe(1)
+    expect(on("0 °C").capacity).toBeCloseTo(0.8, 9)
+    expect(on("-10 °C").capacity).toBeCloseTo(0.65, 9)
+    expect(on("-20 °C").capacity).toBeCloseTo(0.5, 9)
+    expect(on("-18 °C", "NiCd").capacity).toBeCloseTo(0.4, 9)
+    expect(on("2.5 °C", "NiMH").capacity).toBeCloseTo(0.5, 9)
+
+    // 18 V and 2 Ah, 0.3 Wh a screw: 120 to a charge when it is warm, 60 at -20 °C; each step's charges rounded up.
+    const screws = numbers(book, "driving.screws")
+    const charges = (toOne: number) => sum(screws.map((count) => Math.ceil(count / toOne)))
+    expect(on("20 °C").charges).toBe(charges(120))
+    expect(on("-20 °C").charges).toBe(charges(60))
+    expect(new Set(on("-20 °C").with)).toEqual(new Set(["a battery"]))
+
+    // Colder than any published row, or of a kind that is empty by then, nothing is counted on.
+    for (const dead of [on("-21 °C"), on("-15 °C", "NiMH"), on("20 °C", "lead")]) {
+      expect(dead.capacity).toBe(0)
+      expect(dead.charges).toBe(0)
+      expect(new Set(dead.with)).toEqual(new Set(["a tool with a cord"]))
+    }
+  })
+
+  test("a step shows the screws that it drives", () => {
+    const { book } = openBook(definition)
+    const rows = texts(book, "driving.stage")
+    for (const { id, title, tables } of book.stages()) {
+      const at = rows.indexOf(title)
+      const shown = tables.find(({ name }) => name === "driving")
+      expect(shown !== undefined, id).toBe(at >= 0)
+      if (shown !== undefined)
+        expect(
+          shown.rows.map(([screws]) => Number(screws)),
+          id,
+        ).toEqual([numbers(book, "driving.screws")[at]])
+    }
+  })
+
   test("hire is paid by whole days, and only for what is hired", () => {
     const { book } = openBook(definition)
     const row = texts(book, "power_tools.tool").indexOf("plate tamper") + 1
