@@ -179,6 +179,42 @@ describe.each(TEMPLATES.map((definition) => [definition.id, definition] as const
     expect(cautionsOf("stone")).toMatch(/lungs/i)
     expect(cautionsOf("lines")).toMatch(/treated wood.*burn/is)
     expect(cautionsOf("lines")).toMatch(/lift/i)
-    expect(cautionsOf("lines")).toMatch(/switch that trips/i)
+    expect(cautionsOf("dig")).toMatch(/trench give way/i)
+    for (const { id, tools } of book.stages()) {
+      if (tools.includes("saw")) {
+        expect(cautionsOf(id), id).toMatch(/dust of treated wood.*never burn/is)
+        expect(cautionsOf(id), id).toMatch(/switch that trips/i)
+      }
+      if (tools.includes("saw") || tools.includes("drill-driver"))
+        expect(cautionsOf(id), id).toMatch(/eyes and ears/i)
+      if (tools.some((tool) => tool.includes("tamper"))) expect(cautionsOf(id), id).toMatch(/ear defenders/i)
+    }
+  })
+
+  test("stages say when to wait, which weather they want and where it is safe to stop; people and rates are the user's", () => {
+    const { book } = openBook(definition)
+    const stages = book.stages()
+    // Common practice, no source: a brush needs a dry day, and what is treated has to dry.
+    const ends = stages.find(({ id }) => id === "ends")
+    expect(ends?.waits.join(" ")).toMatch(/between coats/)
+    expect(ends?.weather).toMatch(/dry/i)
+    const open = stages.filter(({ safeStop }) => safeStop === undefined).map(({ id }) => id)
+    expect(open).toEqual(["walk-round", "disposal"])
+
+    const rates = texts(book, "work_rates.stage")
+    for (const [at, { id, title, hours }] of stages.entries()) {
+      expect(rates[at], id).toBe(title)
+      const row = at + 1
+      for (const [name, text] of [
+        ["each", "90 min"],
+        ["people", "3"],
+      ] as const)
+        expect(book.edit(`work_rates.${name}.${row}`, text).problems).toEqual([])
+      const [number = Number.NaN] = numbers(book, "work_rates.number").slice(at)
+      const after = book.stages()[at]
+      expect(Number(after?.hours?.value), id).toBeCloseTo(number * 90 * 60, 6)
+      expect(Number(after?.people?.value), id).toBe(3)
+      if (number > 0) expect(after?.hours?.value, id).not.toBe(hours?.value)
+    }
   })
 })
