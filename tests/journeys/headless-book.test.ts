@@ -8,6 +8,7 @@ import type { Page } from "playwright-core"
 import { expect, onTestFinished, test } from "vitest"
 import { root } from "../files.ts"
 import { openPegbook } from "./browser.ts"
+import { holdWorkers } from "./held-workers.ts"
 import { isDrawn, pageContents, pageSizes, paintedBoxes } from "./pdf-paths.ts"
 
 function folder(): string {
@@ -40,7 +41,7 @@ function contents(page: Page) {
 }
 
 test("the book of the command is that of the screen, in one file that asks for nothing and runs nothing", async () => {
-  const workbook = await openPegbook()
+  const workbook = await openPegbook({ before: holdWorkers })
   const { page } = workbook
   await workbook.enter("platform_length", "18 ft")
   await workbook.screen("Build book")
