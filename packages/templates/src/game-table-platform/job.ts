@@ -13,6 +13,7 @@ export const GAME_JOB: Job = {
   consumables: [...SITE_CONSUMABLES, CONNECTOR_NAILS, EDGE_SEALER],
   lengthUnit: "ft",
   turf: TURF_OF_HOLES,
+  holes: "net_order.hole_soil",
   works: [
     markOut,
     survey,

@@ -70,6 +70,8 @@ interface Checked {
   readonly noun: string
   /** What to try, the cheapest first. */
   readonly remedies: readonly Remedy[]
+  /** What no single input does. */
+  readonly advice?: readonly string[]
 }
 
 /** A member that lies on supports and carries floor: its actions are solved. */
@@ -904,6 +906,7 @@ function memberCheck(of: PlatformMember, row: number): CheckEntry {
     advice: [
       "What gives first: {strength_first}.",
       `Shorten the span of the ${of.member}, set them closer together, or take the next size up or a better grade. Choose a species, grade and size that the tables hold where this one is outside them.`,
+      ...(of.advice ?? []),
     ],
     remedies: of.remedies,
   }

@@ -18,6 +18,8 @@ export interface Job {
   readonly consumables: readonly Consumable[]
   /** The unit in which lengths of timber are added up. */
   readonly lengthUnit: "ft" | "m"
+  /** Name of the loose soil out of holes that are not part of the dig. */
+  readonly holes?: string
   /** Names whose product is the area that turf is lifted from. */
   readonly turf: readonly string[]
 }

@@ -7,6 +7,8 @@ export interface Leavings {
   /** In which soil and turf are counted. */
   readonly volumeUnit: "yd3" | "m3"
   readonly areaUnit: "ft2" | "m2"
+  /** Name of the loose soil out of holes that are not part of the dig. */
+  readonly holes?: string
   /** Names whose product is the area that turf is lifted from. */
   readonly turf: readonly string[]
 }
@@ -22,9 +24,10 @@ const LEFT = [
 const PIECES = ["timber_pieces.part", "timber_pieces.size", "timber_pieces.count"] as const
 
 /** The names that the list is worked from. */
-export function disposalReads({ things, turf }: Leavings): readonly string[] {
+export function disposalReads({ things, holes, turf }: Leavings): readonly string[] {
   const packs = things.flatMap(({ packs }) => (packs === undefined ? [] : [packs.count, packs.size]))
-  return [...new Set([...LEFT, ...PIECES, "dug_volume_loose", ...turf, ...packs])]
+  const soil = ["dug_volume_loose", ...(holes === undefined ? [] : [holes])]
+  return [...new Set([...LEFT, ...PIECES, ...soil, ...turf, ...packs])]
 }
 
 /** Where each kind goes. */
@@ -58,19 +61,15 @@ const rowOf = (what: string, amount: number, unit: string, goes: string): readon
  * left out. Off-cuts are what is bought and not in the work; of packs, whole ones may go back.
  */
 export function solveDisposal(leavings: Leavings): (given: SolverGiven) => Solution {
-  const { things, turf, volumeUnit, areaUnit } = leavings
+  const { things, holes, turf, volumeUnit, areaUnit } = leavings
   return (given) => {
     const [items, units, bought, used, left] = LEFT.slice(0, 5).map((name) => given.column(name))
     const sizes = new Set(given.column("stock_to_buy.size").map(String))
     const sods = turf.reduce((area, name) => area * given.number(name), 1)
+    const soil = given.number("dug_volume_loose") + (holes === undefined ? 0 : given.number(holes))
     const packs = things.flatMap((thing) => opened(given, thing, items, used))
     const rows = [
-      ...rowOf(
-        "soil, loose",
-        inUnit(given.number("dug_volume_loose"), volumeUnit, "bulk_volume") ?? 0,
-        volumeUnit,
-        GOES.soil,
-      ),
+      ...rowOf("soil, loose", inUnit(soil, volumeUnit, "bulk_volume") ?? 0, volumeUnit, GOES.soil),
       ...rowOf("turf, in sods", inUnit(sods, areaUnit, "area") ?? 0, areaUnit, GOES.turf),
       ...(items ?? []).flatMap((item, at) => {
         const what = String(item)

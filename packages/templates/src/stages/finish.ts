@@ -8,12 +8,14 @@ export const netWork: Work = {
     title: "Put up the net",
     says: [
       "{net_post_count} posts of {net_post_length}, guyed with {net_guy_count} ropes to pegs {net_guy_reach} out.",
-      "Bolt each post to the outside of the frame with two bolts, one above the other, and a square washer at both ends of each.",
+      "Holes to dig for the posts, just outside the frame: {net_order.holes}, each {net_order.hole_depth} deep at the lowest ground. Stand the post plumb, brace it, and fill the hole with concrete to the top: {net_order.concrete} in all.",
+      "Bolts through post and rim: {net_order.bolts}, {net_order.bolt_diameter} thick and at least {net_order.bolt_length} long, two to a post one above the other, a square washer at both ends of each.",
       "Hang {net_run} of net from its rope, tied every {net_tie_spacing}.",
     ],
     checks: ["net_mesh_check"],
     needs: [
       { thing: "net post", amount: "net_post_count" },
+      { thing: "80 lb bag of concrete", amount: ofAllNets("bags") },
       { thing: "net bolt", amount: ofAllNets("bolts") },
       {
         thing: "square washer",
@@ -25,15 +27,17 @@ export const netWork: Work = {
       { thing: "net tie", amount: ofAllNets("ties") },
       { thing: "net peg", amount: "net_guy_count" },
     ],
-    tools: ["ladder on firm ground", "hammer", "level", "spanners"],
+    tools: ["ladder on firm ground", "hammer", "level", "spanners", "post-hole digger", "mixing tub"],
     cautions: [
-      "Pegs of the guys go deeper than you dug: mind the marks of the locating service.",
+      "Pegs of the guys and holes for posts go deeper than you dug: mind the marks of the locating service. Cover an open hole.",
+      "Wet cement burns the skin and its dust harms eyes and lungs: wear gloves, long sleeves, goggles and a mask.",
       "Ropes at ankle height trip people, and a net in a storm pulls posts over: take it down in time.",
       CAUTION.eyes,
     ],
+    waits: ["Concrete hardens for the days that its bag says before a net pulls at the posts."],
     safeStop: "Posts without a net may stand.",
   },
-  rate: { of: "a post", number: "net_post_count", each: "30 min", people: 2 },
+  rate: { of: "a post", number: "net_post_count", each: "1 h", people: 2 },
   tools: [DRIVER],
 }
 
