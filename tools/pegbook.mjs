@@ -1,6 +1,7 @@
 // `npm run --silent pegbook -- …`: the headless command, in this one process.
 import { existsSync } from "node:fs"
 import { join } from "node:path"
+import { noPdf, printPdf } from "./print-pdf.mjs"
 import { root, setUp } from "./setup.mjs"
 
 if (!existsSync(join(root, "node_modules", "tsx"))) setUp({ quiet: true })
@@ -16,5 +17,9 @@ const { main } = await import("../packages/templates/src/command/main.ts")
 process.stdout.on("error", (error) => {
   if (error.code !== "EPIPE") throw error
 })
-const printer = async (...given) => (await import("../packages/ui/build/book-file.mjs")).bookFile(...given)
+const printer = {
+  page: async (...given) => (await import("../packages/ui/build/book-file.mjs")).bookFile(...given),
+  pdf: printPdf,
+  noPdf,
+}
 process.exitCode = await main(process.argv.slice(2), printer)

@@ -44,6 +44,7 @@ export interface Phrases {
     readonly row: (row: number) => string
   }
   readonly wroteBook: (path: string, title: string) => string
+  readonly wrotePdf: (path: string, title: string) => string
   readonly wroteSheets: (path: string, title: string, tables: number) => string
   readonly solverFailed: (reason: string) => string
   readonly noBetterPlan: (seconds: number) => string
@@ -115,6 +116,7 @@ export const ENGLISH_PHRASES: Phrases = {
   },
   wroteBook: (path, title) =>
     `Wrote ${path}: the build book of ${title}, to be opened in a browser and printed from there at full size.`,
+  wrotePdf: (path, title) => `Wrote ${path}: the build book of ${title}, to be printed at full size.`,
   wroteSheets: (path, title, tables) =>
     `Wrote ${path}: ${title}, with its formulas, one sheet for each of ${tables} tables.`,
   solverFailed: (reason) =>

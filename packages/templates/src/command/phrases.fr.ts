@@ -67,6 +67,8 @@ export const FRENCH_PHRASES: Phrases = {
   },
   wroteBook: (path, title) =>
     `${path} est écrit : le cahier de chantier de « ${title} », à ouvrir dans un navigateur et à imprimer de là en grandeur réelle.`,
+  wrotePdf: (path, title) =>
+    `${path} est écrit : le cahier de chantier de « ${title} », à imprimer en grandeur réelle.`,
   wroteSheets: (path, title, tables) =>
     `${path} est écrit : « ${title} » avec ses formules, et une feuille pour chacun des ${tables} tableaux.`,
   solverFailed: (reason) =>
