@@ -22,6 +22,14 @@ function contentSecurityPolicy(): Plugin {
   }
 }
 
+/** What is only of the trade says so in its file's name: how much of a first load is the workbook, and how much the program. */
+function fileName({ moduleIds }: { readonly moduleIds: readonly string[] }): string {
+  const ofTheTrade = moduleIds.every((id) =>
+    /[\\/](?:packages[\\/]templates[\\/]src|delaunator|robust-predicates)[\\/]/.test(id),
+  )
+  return `assets/${ofTheTrade ? "trade-" : ""}[name]-[hash].js`
+}
+
 export default defineConfig({
   root: inHere("."),
   // Relative, so that the built folder runs from wherever it is put.
@@ -35,5 +43,10 @@ export default defineConfig({
   // A worker that loads the solver on first need has more files than one.
   worker: { format: "es", plugins: () => [evaluatorFunctions()] },
   preview: { headers: HEADERS },
-  build: { target: "es2022", chunkSizeWarningLimit: 2_000, assetsInlineLimit: 0 },
+  build: {
+    target: "es2022",
+    chunkSizeWarningLimit: 2_000,
+    assetsInlineLimit: 0,
+    rolldownOptions: { output: { chunkFileNames: fileName } },
+  },
 })
