@@ -42,6 +42,8 @@ export default defineConfig({
   ],
   // A worker that loads the solver on first need has more files than one.
   worker: { format: "es", plugins: () => [evaluatorFunctions()] },
+  // What is not there is not found, rather than answered with the page.
+  appType: "mpa",
   preview: { headers: HEADERS },
   build: {
     target: "es2022",
