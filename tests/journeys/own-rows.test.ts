@@ -1,5 +1,6 @@
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
+import { holdWorkers, letWorkersStart } from "./held-workers.ts"
 import type { WorkbookPage } from "./workbook-page.ts"
 
 async function begin({ page }: WorkbookPage, kind: string, label: string): Promise<void> {
@@ -76,4 +77,38 @@ test("what cannot be added says why, and nothing is lost: a name that is not the
   await add.click()
   expect(await workbook.value("found_somewhere")).toBe('3"')
   expect(await workbook.overflow()).toBeLessThanOrEqual(0)
+})
+
+// Only a column of one's own can lean on what is proven, in a table whose rows are typed.
+test("a cell that is being typed keeps its text when a proof moves its table, and goes in force after", async () => {
+  const workbook = await openPegbook({ before: holdWorkers })
+  const { page } = workbook
+  await workbook.open("prices")
+  const table = workbook.row("prices")
+  const cell = (column: string) => table.getByRole("textbox", { name: `${column}, row 1` })
+  await table.getByRole("button", { name: "Add a row" }).click()
+  await cell("What").fill("6x6")
+  await cell("By").fill("ft")
+  await cell("Price").fill("3.10")
+  await page.keyboard.press("Tab")
+
+  await begin(workbook, "A column on a table", "Timber in all")
+  await page.getByRole("combobox", { name: "Table" }).selectOption({ label: "Your prices" })
+  await page.getByRole("combobox", { name: "Formula", exact: true }).fill("timber_length_bought")
+  await page.keyboard.press("Escape")
+  await page.getByRole("button", { name: "Add it" }).click()
+  await page.getByText("Added “Timber in all”.").waitFor()
+  const bought = await workbook.value("timber_length_bought")
+  await cell("Price").click()
+  await cell("Price").pressSequentially("4")
+
+  await letWorkersStart(workbook)
+  await expect.poll(() => workbook.value("timber_length_bought"), { timeout: 30_000 }).not.toBe(bought)
+  expect(await cell("Price").inputValue()).toBe("4")
+  await cell("Price").pressSequentially(".20")
+  await page.keyboard.press("Tab")
+  await workbook.saved()
+  await workbook.reload()
+  await workbook.open("prices")
+  expect(await cell("Price").inputValue()).toBe("4.20")
 })

@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises"
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
+import { holdWorkers, letWorkersStart } from "./held-workers.ts"
 import type { WorkbookPage } from "./workbook-page.ts"
 
 const step = (workbook: WorkbookPage, id: string) => workbook.page.locator(`[data-step="${id}"]`)
@@ -35,6 +36,25 @@ test("a step's numbers follow an edit, and what was ticked and noted is there af
   ).toBe(true)
   await first.getByRole("button", { name: /Mark out, and have services found/ }).click()
   expect(await first.getByRole("textbox").inputValue()).toBe("Gas pipe at C.")
+})
+
+test("a note that is being typed is still there when a proof arrives, and is kept", async () => {
+  const workbook = await openPegbook({ before: holdWorkers })
+  await workbook.screen("Steps")
+  const bought = await workbook.value("timber_length_bought")
+  const notes = step(workbook, "mark-out").getByRole("textbox")
+  await notes.click()
+  await notes.pressSequentially("Gas pipe ")
+
+  await letWorkersStart(workbook)
+  await expect.poll(() => workbook.value("timber_length_bought"), { timeout: 30_000 }).not.toBe(bought)
+  expect(await notes.inputValue()).toBe("Gas pipe ")
+  await notes.pressSequentially("at C.")
+  await workbook.page.keyboard.press("Tab")
+  await workbook.page.waitForTimeout(1_000)
+  await workbook.page.reload()
+  await notes.waitFor()
+  expect(await notes.inputValue()).toBe("Gas pipe at C.")
 })
 
 test("what the next step needs is listed, and counted as it is put out", async () => {

@@ -7,13 +7,13 @@ import { z } from "./zod.ts"
 export const DOCUMENT_FORMAT = "pegbook-workbook"
 export const DOCUMENT_VERSION = 2
 
-const Title = z.string().max(200)
-const Name = z.string().max(200)
-const Typed = z.string().max(2_000)
-const Id = z.string().min(1).max(100)
-const Rows = z.array(z.record(Name, Typed)).max(20_000)
+const Title = z.string().check(z.maxLength(200))
+const Name = z.string().check(z.maxLength(200))
+const Typed = z.string().check(z.maxLength(2_000))
+const Id = z.string().check(z.minLength(1), z.maxLength(100))
+const Rows = z.array(z.record(Name, Typed)).check(z.maxLength(20_000))
 const System = z.enum(["us", "metric"])
-const Place = z.int().min(0).max(100_000)
+const Place = z.int().check(z.gte(0), z.lte(100_000))
 
 const ScenarioSchema = z.looseObject({
   id: Id,
@@ -28,10 +28,10 @@ const ScenarioSchema = z.looseObject({
 
 /** What a person ticked and noted of one stage of the work. */
 const StageProgressSchema = z.looseObject({
-  done: z.boolean().optional(),
-  note: z.string().max(4_000).optional(),
+  done: z.optional(z.boolean()),
+  note: z.optional(z.string().check(z.maxLength(4_000))),
   /** Things of this stage that are at hand, by what the stage calls them. */
-  here: z.array(Name).max(200).optional(),
+  here: z.optional(z.array(Name).check(z.maxLength(200))),
 })
 
 /** One thing that a step of the history made otherwise; `null`: it was not there, or is not any more. */
@@ -40,8 +40,8 @@ const ChangeSchema = z.discriminatedUnion("of", [
     of: z.literal("typed"),
     scenario: Id,
     name: Name,
-    from: Typed.nullable(),
-    to: Typed.nullable(),
+    from: z.nullable(Typed),
+    to: z.nullable(Typed),
   }),
   /** `start`: where in the table the rows stand; with `null` on a side, all the rows, from 0. */
   z.object({
@@ -49,35 +49,35 @@ const ChangeSchema = z.discriminatedUnion("of", [
     scenario: Id,
     name: Name,
     start: Place,
-    from: Rows.nullable(),
-    to: Rows.nullable(),
+    from: z.nullable(Rows),
+    to: z.nullable(Rows),
   }),
   z.object({ of: z.literal("title"), scenario: Id, from: Title, to: Title }),
   z.object({
     of: z.literal("scenario"),
     place: Place,
-    from: ScenarioSchema.nullable(),
-    to: ScenarioSchema.nullable(),
+    from: z.nullable(ScenarioSchema),
+    to: z.nullable(ScenarioSchema),
   }),
   z.object({ of: z.literal("current"), from: Id, to: Id }),
   z.object({ of: z.literal("units"), from: System, to: System }),
   z.object({
     of: z.literal("own"),
     place: Place,
-    from: OwnEntrySchema.nullable(),
-    to: OwnEntrySchema.nullable(),
+    from: z.nullable(OwnEntrySchema),
+    to: z.nullable(OwnEntrySchema),
   }),
 ])
 
 const StepSchema = z.looseObject({
   /** Counts up; a step keeps its number while it is undone. */
-  number: z.int().min(1),
+  number: z.int().check(z.gte(1)),
   /** Milliseconds since 1970, UTC. */
   at: z.number(),
-  changes: z.array(ChangeSchema).max(100_000),
+  changes: z.array(ChangeSchema).check(z.maxLength(100_000)),
 })
 
-const Steps = z.array(StepSchema).max(2_000)
+const Steps = z.array(StepSchema).check(z.maxLength(2_000))
 
 /**
  * A saved workbook. Values are kept as they were typed, with their units, so that a file can be read by eye
@@ -86,17 +86,17 @@ const Steps = z.array(StepSchema).max(2_000)
 export const DocumentSchema = z.looseObject({
   format: z.literal(DOCUMENT_FORMAT),
   version: z.literal(DOCUMENT_VERSION),
-  template: z.string().min(1).max(100),
+  template: z.string().check(z.minLength(1), z.maxLength(100)),
   unitSystem: System,
   /** Id of the scenario that was open. */
   current: z.string(),
-  scenarios: z.array(ScenarioSchema).min(1).max(200),
+  scenarios: z.array(ScenarioSchema).check(z.minLength(1), z.maxLength(200)),
   /** Entries that the user added. */
-  own: z.array(OwnEntrySchema).max(20_000),
+  own: z.array(OwnEntrySchema).check(z.maxLength(20_000)),
   /** What was done, the oldest first, and what was undone since, the next to be done again last. */
   history: z.looseObject({ past: Steps, future: Steps }),
   /** By the stage's id. A slip in it must not keep the numbers from being read. */
-  progress: z.record(Name, StageProgressSchema).optional().catch(undefined),
+  progress: z.catch(z.optional(z.record(Name, StageProgressSchema)), undefined),
 })
 
 export type BookDocument = z.infer<typeof DocumentSchema>

@@ -2,9 +2,9 @@ import type { MeasureId } from "../units/measure.ts"
 import { MEASURES } from "../units/measures.ts"
 import { z } from "./zod.ts"
 
-const Text = z.string().max(2_000)
-const Name = z.string().min(1).max(100)
-const Formula = z.string().max(8_000)
+const Text = z.string().check(z.maxLength(2_000))
+const Name = z.string().check(z.minLength(1), z.maxLength(100))
+const Formula = z.string().check(z.maxLength(8_000))
 
 const SourceSchema = z.looseObject({
   kind: z.enum(["standard", "handbook", "measured", "geometry", "common_practice", "memory", "user"]),
@@ -20,7 +20,7 @@ const described = {
   name: Name,
   label: Text,
   why: z.exactOptional(Text),
-  sources: z.exactOptional(z.array(SourceSchema).max(20)),
+  sources: z.exactOptional(z.array(SourceSchema).check(z.maxLength(20))),
 }
 
 const Measured = z.enum(Object.keys(MEASURES) as [MeasureId, ...MeasureId[]])
@@ -34,10 +34,10 @@ export const OwnEntrySchema = z.discriminatedUnion("kind", [
     ...described,
     kind: z.literal("input"),
     measure: Measured,
-    default: Text.nullable(),
+    default: z.nullable(Text),
     least: z.exactOptional(Text),
     most: z.exactOptional(Text),
-    choices: z.exactOptional(z.array(Text).min(1).max(200)),
+    choices: z.exactOptional(z.array(Text).check(z.minLength(1), z.maxLength(200))),
     list: z.exactOptional(z.literal(true)),
   }),
   z.looseObject({ ...described, kind: z.literal("figure"), measure: Measured, value: Text }),
@@ -63,7 +63,7 @@ export const OwnEntrySchema = z.discriminatedUnion("kind", [
     sense: z.enum(["at_most", "at_least"]),
     near: z.exactOptional(Formula),
     covered: z.exactOptional(Formula),
-    advice: z.exactOptional(z.array(Text).max(20)),
+    advice: z.exactOptional(z.array(Text).check(z.maxLength(20))),
   }),
 ])
 
