@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url"
 import { defineConfig, type Plugin } from "vite"
 import solid from "vite-plugin-solid"
+import { compressedFiles } from "./build/compressed-files.ts"
 import { offlineFiles } from "./build/offline-files.ts"
 import { HEADERS, PAGE_POLICY } from "./build/policy.ts"
 
@@ -37,6 +38,7 @@ export default defineConfig({
     solid(),
     contentSecurityPolicy(),
     offlineFiles(inHere("src/offline/worker.ts"), inHere("public")),
+    compressedFiles(HEADERS),
   ],
   // A worker that loads the solver on first need has more files than one.
   worker: { format: "es" },
