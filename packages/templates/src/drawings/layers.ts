@@ -6,6 +6,7 @@ const LAYERS = [
   { id: "contours", title: "Ground levels", fill: "contour", startsHidden: true },
   { id: "stone", title: "Stone", fill: "stone", storey: 0 },
   { id: "dig", title: "Dig", fill: "dig" },
+  { id: "footings", title: "Concrete of posts", fill: "concrete" },
   { id: "blocks", title: "Blocks", fill: "concrete", storey: 1 },
   { id: "sleepers", title: "Sleepers", fill: "timber", storey: 1 },
   { id: "lines", title: "Timbers along", fill: "timber", storey: 2 },

@@ -7,6 +7,7 @@ export const drawings: Texts = {
   "Ground levels": "Niveaux du sol",
   Stone: "Pierre",
   Dig: "Déblai",
+  "Concrete of posts": "Béton des poteaux",
   Blocks: "Blocs",
   "Timbers along": "Bois en long",
   Joints: "Joints",
