@@ -1,4 +1,5 @@
 import type { EntryKind, Source, Verdict } from "@pegbook/engine"
+import { type CutPhrases, ENGLISH_CUT } from "./cut-phrases.en.ts"
 
 /** What the command itself says around a workbook. */
 export interface Phrases {
@@ -36,6 +37,7 @@ export interface Phrases {
     readonly rows: string
     readonly same: (count: number) => string
   }
+  readonly cut: CutPhrases
   readonly wroteBook: (path: string, title: string) => string
   readonly wroteSheets: (path: string, title: string, tables: number) => string
   readonly solverFailed: (reason: string) => string
@@ -99,6 +101,7 @@ export const ENGLISH_PHRASES: Phrases = {
     rows: "Rows",
     same: (count) => `${count} entries are the same.`,
   },
+  cut: ENGLISH_CUT,
   wroteBook: (path, title) =>
     `Wrote ${path}: the build book of ${title}, to be opened in a browser and printed from there at full size.`,
   wroteSheets: (path, title, tables) =>

@@ -1,3 +1,4 @@
+import { FRENCH_CUT } from "./cut-phrases.fr.ts"
 import type { Phrases } from "./phrases.en.ts"
 
 export const FRENCH_PHRASES: Phrases = {
@@ -57,6 +58,7 @@ export const FRENCH_PHRASES: Phrases = {
     rows: "Lignes",
     same: (count) => (count < 2 ? `${count} entrée est pareille.` : `${count} entrées sont pareilles.`),
   },
+  cut: FRENCH_CUT,
   wroteBook: (path, title) =>
     `${path} est écrit : le cahier de chantier de « ${title} », à ouvrir dans un navigateur et à imprimer de là en grandeur réelle.`,
   wroteSheets: (path, title, tables) =>
