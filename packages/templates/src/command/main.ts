@@ -8,7 +8,7 @@ import { calcJson } from "./calc-json.ts"
 import { calcText } from "./calc-text.ts"
 import { compare } from "./compare.ts"
 import { cut } from "./cut.ts"
-import { exportBook } from "./export.ts"
+import { checkExport, exportBook } from "./export.ts"
 import { aligned } from "./layout.ts"
 import { type Opened, open } from "./open.ts"
 import { said } from "./said.ts"
@@ -90,10 +90,14 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file> (--entries | --table name | --headings table | --to file.ods)",
     least: 1,
     most: 1,
-    options: ["set", "units", "language"],
+    options: ["set", "units", "language", "seconds"],
     chooses: ["entries", "table", "headings", "to"],
     says: "a workbook in an open format: CSV of its entries or a table, headings to fill in, or OpenDocument",
-    run: exportBook,
+    run: (given) => {
+      checkExport(given)
+      // Here `--table` names a table to write, not a file to read.
+      return whenProven({ ...given, tables: [] }, ({ book }) => exportBook(book, given))
+    },
   },
   {
     name: "book",
