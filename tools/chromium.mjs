@@ -1,4 +1,4 @@
-// Finds a Chromium for the browser journeys. None is downloaded: the system's own is used.
+// Finds a Chromium, for the browser journeys and for books as PDF. None is downloaded: the system's own is used.
 import { spawnSync } from "node:child_process"
 import { accessSync, constants } from "node:fs"
 import { delimiter, join } from "node:path"
@@ -22,10 +22,11 @@ const ELSEWHERE = [
   "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
 ]
 
-export const HOW_TO_GET_ONE =
-  "no Chromium was found for the browser journeys. Install one (Debian and its like: sudo apt-get install chromium; " +
-  "macOS: brew install --cask chromium; or any Chrome or Edge), or set PEGBOOK_CHROMIUM to the path of its program, " +
-  "and run npm test again."
+export const CHROMIUM_TO_INSTALL =
+  "Install one (Debian and its like: sudo apt-get install chromium; macOS: brew install --cask chromium; or any Chrome " +
+  "or Edge), or set PEGBOOK_CHROMIUM to the path of its program, and run this again."
+
+export const HOW_TO_GET_ONE = `no Chromium was found for the browser journeys. ${CHROMIUM_TO_INSTALL}`
 
 function runnable(path) {
   try {

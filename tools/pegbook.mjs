@@ -1,15 +1,13 @@
 // `npm run --silent pegbook -- …`: the headless command, in this one process.
 import { existsSync } from "node:fs"
 import { join } from "node:path"
+import { noPdf, printPdf } from "./print-pdf.mjs"
 import { root, setUp } from "./setup.mjs"
 
 if (!existsSync(join(root, "node_modules", "tsx"))) setUp({ quiet: true })
 
 // npm runs scripts in the project's folder; a file named by the user is in theirs.
 if (process.env.npm_lifecycle_event === "pegbook" && process.env.INIT_CWD) process.chdir(process.env.INIT_CWD)
-
-// Evaluator first: once tsx watches imports, its two hundred files take half a second longer. Only a head start.
-await import("../packages/engine/node_modules/hyperformula/es/index.mjs").catch(() => {})
 
 const { register } = await import("tsx/esm/api")
 register({ tsconfig: join(root, "tsconfig.json") })
@@ -19,5 +17,9 @@ const { main } = await import("../packages/templates/src/command/main.ts")
 process.stdout.on("error", (error) => {
   if (error.code !== "EPIPE") throw error
 })
-const printer = async (...given) => (await import("../packages/ui/build/book-file.mjs")).bookFile(...given)
+const printer = {
+  page: async (...given) => (await import("../packages/ui/build/book-file.mjs")).bookFile(...given),
+  pdf: printPdf,
+  noPdf,
+}
 process.exitCode = await main(process.argv.slice(2), printer)

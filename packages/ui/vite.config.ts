@@ -1,7 +1,7 @@
 import { fileURLToPath } from "node:url"
 import { defineConfig, type Plugin } from "vite"
 import solid from "vite-plugin-solid"
-import { evaluatorFunctions } from "./build/evaluator.ts"
+import { compressedFiles } from "./build/compressed-files.ts"
 import { offlineFiles } from "./build/offline-files.ts"
 import { HEADERS, PAGE_POLICY } from "./build/policy.ts"
 
@@ -36,12 +36,12 @@ export default defineConfig({
   base: "./",
   plugins: [
     solid(),
-    evaluatorFunctions(),
     contentSecurityPolicy(),
     offlineFiles(inHere("src/offline/worker.ts"), inHere("public")),
+    compressedFiles(HEADERS),
   ],
   // A worker that loads the solver on first need has more files than one.
-  worker: { format: "es", plugins: () => [evaluatorFunctions()] },
+  worker: { format: "es" },
   // What is not there is not found, rather than answered with the page.
   appType: "mpa",
   preview: { headers: HEADERS },

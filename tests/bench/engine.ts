@@ -1,10 +1,5 @@
-import {
-  type Book,
-  buildDecimalGraph,
-  buildHyperFormulaGraph,
-  type GraphBuilder,
-  openBook,
-} from "@pegbook/engine"
+import { type Book, buildDecimalGraph, buildDoubleGraph, type GraphBuilder, openBook } from "@pegbook/engine"
+import { buildHyperFormulaGraph } from "@pegbook/engine/hyperformula"
 import { demo } from "@pegbook/templates"
 import { type Given, straightLine, type Worked } from "./straight-line.ts"
 
@@ -92,8 +87,9 @@ function timeBook(graph: GraphBuilder): Timing {
   return { open, edit: median(60, edit), moved: book.moved().length }
 }
 
-/** Both graphs, and the straight line, in milliseconds an edit. */
-export function timeEngine(): { hyperFormula: Timing; decimal: Timing; straight: number } {
+/** Each graph, and the straight line, in milliseconds an edit. */
+export function timeEngine(): { ours: Timing; hyperFormula: Timing; decimal: Timing; straight: number } {
+  const ours = timeBook(buildDoubleGraph)
   const hyperFormula = timeBook(buildHyperFormulaGraph)
   const decimal = timeBook(buildDecimalGraph)
   const start = given(openBook(demo()).book)
@@ -106,5 +102,5 @@ export function timeEngine(): { hyperFormula: Timing; decimal: Timing; straight:
       }
     }) / BATCH
   if (sum === 0) throw new Error("the straight line did nothing")
-  return { hyperFormula, decimal, straight }
+  return { ours, hyperFormula, decimal, straight }
 }

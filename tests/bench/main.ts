@@ -5,17 +5,20 @@ import { timePainted } from "./painted.ts"
 
 /** Prints how fast an edit is followed. `chromium`: a browser's path; without one, only the engine is timed. */
 export async function main(chromium: string | undefined): Promise<void> {
-  const { hyperFormula, decimal, straight } = timeEngine()
+  const { ours, hyperFormula, decimal, straight } = timeEngine()
   const ms = (time: number): string => `${time.toFixed(time < 1 ? 4 : 1)} ms`
   const ratio = (time: number): string => `${Math.round(time / straight).toLocaleString("en")} ×`
   console.log("An edit of the length, until all values are new (the demonstration workbook)")
   console.log(`  straight-line code, main numbers only   ${ms(straight)}`)
+  console.log(`  with our graph, in doubles              ${ms(ours.edit)}   ${ratio(ours.edit)}`)
   console.log(
     `  with HyperFormula                       ${ms(hyperFormula.edit)}   ${ratio(hyperFormula.edit)}`,
   )
   console.log(`  with the decimal graph                  ${ms(decimal.edit)}   ${ratio(decimal.edit)}`)
-  console.log(`  values that the last edit moved         ${hyperFormula.moved}`)
-  console.log(`  opening the workbook                    ${ms(hyperFormula.open)}`)
+  console.log(`  values that the last edit moved         ${ours.moved}`)
+  console.log(
+    `  opening the workbook, all from scratch  ${ms(ours.open)}, ${(ours.open / ours.edit).toFixed(0)} × an edit; with HyperFormula ${ms(hyperFormula.open)}`,
+  )
   const drawing = timeDrawing()
   console.log(`  the plan's ${drawing.shapes} shapes after an edit       ${ms(drawing.middle)}`)
   if (chromium === undefined) {
@@ -25,7 +28,7 @@ export async function main(chromium: string | undefined): Promise<void> {
   const { middle, worst } = await timePainted(chromium)
   console.log("The same edit in the browser, until it is painted")
   console.log(
-    `  middle ${ms(middle)}, worst ${ms(worst)}; ${(middle / hyperFormula.edit).toFixed(1)} × the engine's edit`,
+    `  middle ${ms(middle)}, worst ${ms(worst)}; ${(middle / ours.edit).toFixed(1)} × the engine's edit`,
   )
   const { title, values, empty, moved, released } = await timeDragged(chromium)
   const frames = (time: number): string => `${ms(time)}, ${(time / empty).toFixed(2)} × an empty frame`

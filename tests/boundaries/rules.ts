@@ -4,7 +4,7 @@ import { imports, split } from "./source-text.ts"
 /** What a package's source may import, besides its own files. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   engine: ["decimal.js", "fflate", "hyperformula", "zod/mini", "zod/v4/locales/en.js"],
-  templates: ["@pegbook/engine", "delaunator", "highs", "zod"],
+  templates: ["@pegbook/engine", "@pegbook/engine/hyperformula", "delaunator", "highs", "zod"],
   ui: [
     "@pegbook/templates",
     "@pegbook/templates/cutting",

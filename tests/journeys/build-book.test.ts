@@ -1,6 +1,6 @@
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
-import { type PaintedBox, pageContents, paintedBoxes } from "./pdf-paths.ts"
+import { isDrawn, pageContents, pageSizes, paintedBoxes } from "./pdf-paths.ts"
 import type { WorkbookPage } from "./workbook-page.ts"
 
 const FOOT = 304.8
@@ -12,14 +12,6 @@ async function printed(workbook: WorkbookPage, paper: "A4" | "Letter"): Promise<
 
 const ratioOf = (workbook: WorkbookPage, drawing: string) =>
   workbook.page.locator(`[data-printed="${drawing}"]`).getAttribute("data-ratio")
-
-/** Whether something of this size is drawn, in millimetres, to 0.5 %; lying or, where the drawing is turned, standing. */
-function isDrawn(boxes: readonly PaintedBox[], wide: number, high: number): boolean {
-  const near = (is: number, wanted: number) => Math.abs(is - wanted) <= 0.005 * wanted
-  return boxes.some(
-    (box) => (near(box.wide, wide) && near(box.high, high)) || (near(box.wide, high) && near(box.high, wide)),
-  )
-}
 
 test("the printed drawings measure what they say, at 1:50 and at 1:20", async () => {
   const workbook = await openPegbook()
@@ -50,16 +42,6 @@ test("the printed drawings measure what they say, at 1:50 and at 1:20", async ()
   expect(second.some(({ wide, high }) => Math.abs(Math.max(wide, high) - (2 * FOOT) / 20) < 0.15)).toBe(true)
 })
 
-/** Widths and heights of a PDF's pages, in millimetres, each once. */
-function pageSizes(pdf: Buffer): readonly string[] {
-  const boxes = [...pdf.toString("latin1").matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)]
-  return [
-    ...new Set(
-      boxes.map((box) => [box[1], box[2]].map((one) => Math.round((Number(one) / 72) * 25.4)).join(" x ")),
-    ),
-  ]
-}
-
 test("both papers are printed at their own size, with no dark ink for paper, also from a dark screen", async () => {
   const workbook = await openPegbook({ width: 360, height: 740, dark: true })
   await workbook.screen("Build book")
@@ -69,6 +51,8 @@ test("both papers are printed at their own size, with no dark ink for paper, als
   const a4 = await printed(workbook, "A4")
   expect(pageSizes(a4)).toEqual(["210 x 297"])
   expect(pageSizes(await printed(workbook, "Letter"))).toEqual(["216 x 279"])
+  // Strokes, and no picture of strokes: those are coarse, and sixty of them make a book too large to send.
+  expect(a4.includes("/Subtype /Image")).toBe(false)
   const pages = pageContents(a4)
   expect(pages.length).toBeGreaterThan(10)
 

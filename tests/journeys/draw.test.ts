@@ -117,6 +117,7 @@ test("while a handle is dragged the plan is drawn anew; Escape puts it back, and
   const length = (await handle.getAttribute("aria-valuetext")) ?? ""
   expect(length).not.toBe(`20' 0"`)
   await workbook.screen("Changes")
+  await page.locator("[data-step]").first().waitFor()
   expect(await page.locator("[data-step]").count()).toBe(1)
   await workbook.screen("Worksheet")
   expect(await workbook.value("platform_length")).toBe(length)

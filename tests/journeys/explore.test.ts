@@ -69,3 +69,55 @@ test("how far an input can go, and what stands in the way; a span that is too lo
   await span.getByRole("button", { name: "Try them" }).click()
   await span.getByText("At most 200 are tried.").waitFor({ timeout: 60_000 })
 })
+
+test("a span says how far it has come, and to stop it ends its worker; what was tried stays, and it can be asked again", async () => {
+  const workbook = await openPegbook({ width: 360, height: 740 })
+  const { page } = workbook
+  await workbook.screen("Explore")
+  const span = page.getByRole("region", { name: "Try a span of values" })
+  await span.getByRole("combobox", { name: "Input" }).first().selectOption("joist_spacing")
+  await span.getByRole("textbox", { name: "From" }).fill("12 in")
+  await span.getByRole("textbox", { name: "To" }).fill("24 in")
+  // 193 values: minutes of work, were it not stopped.
+  await span.getByRole("textbox", { name: "In steps of" }).fill("1/16 in")
+  for (const result of ["greatest_dig", "support_count"])
+    await span.getByRole("combobox", { name: "Show" }).selectOption(result)
+
+  const started = async () => {
+    const [worker] = await Promise.all([
+      page.waitForEvent("worker"),
+      span.getByRole("button", { name: "Try them" }).click(),
+    ])
+    return worker
+  }
+  const worker = await started()
+  const rows = span.locator("tr[data-tried]")
+  await rows.nth(2).waitFor({ timeout: 60_000 })
+  expect(page.workers()).toContain(worker)
+  const progress = span.getByRole("progressbar")
+  expect(await progress.getAttribute("max")).toBe("193")
+  const come = Number(await progress.getAttribute("value"))
+  expect(come).toBeGreaterThanOrEqual(3)
+  expect(come).toBeLessThan(193)
+  await span.getByText(/^\d+ of 193 tried$/).waitFor()
+  expect(await span.getByRole("img", { name: /^Chart of/ }).count()).toBe(2)
+
+  const ended = worker.waitForEvent("close")
+  await span.getByRole("button", { name: "Stop" }).click()
+  await ended
+  expect(page.workers()).not.toContain(worker)
+  await span.getByText("Stopped; this is what was tried until then.").waitFor()
+  const stopped = await rows.count()
+  expect(stopped).toBeLessThan(193)
+  await page.waitForTimeout(2_000)
+  expect(await rows.count()).toBe(stopped)
+  expect(await workbook.overflow()).toBe(0)
+
+  // A second question starts anew, and to leave the screen ends it too.
+  const second = await started()
+  await rows.nth(0).waitFor({ timeout: 60_000 })
+  const left = second.waitForEvent("close")
+  await workbook.screen("Worksheet")
+  await left
+  expect(page.workers()).not.toContain(second)
+})

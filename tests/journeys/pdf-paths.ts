@@ -74,3 +74,21 @@ function boxesOf(content: string, page: number): readonly PaintedBox[] {
   }
   return boxes
 }
+
+/** Whether something of this size is drawn, in millimetres, to 0.5 %; lying or, where the drawing is turned, standing. */
+export function isDrawn(boxes: readonly PaintedBox[], wide: number, high: number): boolean {
+  const near = (is: number, wanted: number) => Math.abs(is - wanted) <= 0.005 * wanted
+  return boxes.some(
+    (box) => (near(box.wide, wide) && near(box.high, high)) || (near(box.wide, high) && near(box.high, wide)),
+  )
+}
+
+/** Widths and heights of a PDF's pages, in millimetres, each once. */
+export function pageSizes(pdf: Buffer): readonly string[] {
+  const boxes = [...pdf.toString("latin1").matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)]
+  return [
+    ...new Set(
+      boxes.map((box) => [box[1], box[2]].map((one) => Math.round((Number(one) / 72) * 25.4)).join(" x ")),
+    ),
+  ]
+}

@@ -45,6 +45,24 @@ async function picture(page: Page): Promise<Buffer> {
   return taken
 }
 
+/** Pairs of labels that overlap as this browser sets their letters, by more than a hair. */
+function labelsInTheWay(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const labels = [...document.querySelectorAll<SVGTextElement>("svg[data-drawn] text")]
+      .map((label) => ({ text: label.textContent, box: label.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0)
+    const meet = (a: DOMRect, b: DOMRect) =>
+      Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 &&
+      Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1
+    return labels.flatMap((one, at) =>
+      labels
+        .slice(at + 1)
+        .filter((other) => meet(one.box, other.box))
+        .map((other) => `${one.text} over ${other.text}`),
+    )
+  })
+}
+
 async function choose(page: Page, title: string): Promise<void> {
   const wide = page.getByRole("button", { name: title, exact: true })
   if (await wide.isVisible()) await wide.click()
@@ -70,6 +88,7 @@ for (const size of SIZES) {
         const empty = page.locator(".drawing-empty")
         await page.locator(`svg[data-drawn="${drawing.id}"]`).or(empty).first().waitFor()
         if (await empty.isVisible()) continue
+        expect(await labelsInTheWay(page), `${id}: ${drawing.id}`).toEqual([])
         references.compare(`${id}-${drawing.id}`, await picture(page))
         if (drawing.id !== "plan") continue
         await allLayers(workbook)
@@ -79,6 +98,23 @@ for (const size of SIZES) {
     expect(references.complaints()).toEqual([])
   })
 }
+
+test("a guard on all sides looks as it did, in the plan and from a side", async () => {
+  const workbook = await openPegbook(SIZES[0])
+  const { page } = workbook
+  const references = new References("guard-")
+  const deck = TEMPLATES.find(({ id }) => id === "ground-level-deck") ?? expect.fail("no deck")
+  await workbook.start(deck.title)
+  await workbook.row("guard_where").getByRole("combobox").selectOption("on all sides")
+  await workbook.screen("Drawings")
+  for (const id of ["plan", "side-1"]) {
+    const drawing = deck.drawings?.find((one) => one.id === id) ?? expect.fail(`no ${id}`)
+    await choose(page, drawing.title)
+    await page.locator(`svg[data-drawn="${id}"] [data-layer="guards"] [data-of]`).first().waitFor()
+    references.compare(id, await picture(page))
+  }
+  expect(references.complaints()).toEqual([])
+})
 
 test("a layer that is missing, and a joist that stands elsewhere, are seen", async () => {
   const workbook = await openPegbook(SIZES[0])

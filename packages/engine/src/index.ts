@@ -119,11 +119,9 @@ export { writeOpenDocument } from "./exchange/write-open-document.ts"
 export { FUNCTIONS } from "./formula/functions/index.ts"
 export { nearNames } from "./formula/near-names.ts"
 export { parseFormula } from "./formula/parse.ts"
-
-// The graph and what it holds
 export { buildDecimalGraph } from "./graph/decimal-graph.ts"
+export { buildDoubleGraph } from "./graph/double-graph.ts"
 export type { Graph, GraphBuilder } from "./graph/graph.ts"
-export { buildHyperFormulaGraph } from "./graph/hyperformula-graph.ts"
 // The language that people read and type
 export {
   inLanguage,
@@ -134,11 +132,12 @@ export {
 } from "./language/in-force.ts"
 export type { Dictionary, Language, LanguageId } from "./language/language.ts"
 export { loadLanguage } from "./language/load-language.ts"
-
 // Problems
 export { inWords } from "./problems/in-words.ts"
 export type { Place, Problem, ProblemCode } from "./problems/problem.ts"
 export { type Scales, USUAL_SCALES } from "./quantity/scales.ts"
+// The graph and what it holds
+export { Remembered } from "./remembered.ts"
 
 // Units
 export type { Measure, MeasureId, UnitSystem } from "./units/measure.ts"

@@ -1,6 +1,7 @@
 import type { TableEntry } from "../definition/entry.ts"
 import type { Proof, Solution, SolverGiven, SolverReport, SolverValue } from "../definition/solver.ts"
 import type { Ast } from "../formula/ast.ts"
+import { isUnmoved } from "../formula/double.ts"
 import { evaluateFormula } from "../formula/evaluate.ts"
 import { toCell, toGraphValue } from "../graph/decimal-graph.ts"
 import type {
@@ -15,9 +16,9 @@ import type {
 } from "../graph/graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { MeasureId } from "../units/measure.ts"
-import { type Compiled, LIST_COLUMN, rowsNode } from "./compile.ts"
+import { type Compiled, rowsNode } from "./compile.ts"
 import type { Holding } from "./holding.ts"
-import { isList, isTyped, typedColumns } from "./outline.ts"
+import { isList, isTyped, LIST_COLUMN, typedColumns } from "./outline.ts"
 import type { Settled, Unproven } from "./settled.ts"
 import type { Value } from "./typed.ts"
 
@@ -34,8 +35,8 @@ export interface Given {
 
 /** What was made of a solved table. */
 interface SolvedTable {
-  /** The values that it was solved from. */
-  readonly key: string
+  /** The values that it was solved from, name by name. */
+  readonly from: readonly (GraphValue | readonly GraphValue[])[]
   readonly report: SolverReport
   /** What a prover may solve better, as JSON, and whether one has. */
   readonly proof?: { readonly by: string; readonly problem: string; readonly settled: boolean }
@@ -62,6 +63,8 @@ export class Calculation {
   readonly #settledSolutions: Settled
   readonly #solved = new Map<string, SolvedTable>()
   readonly #tableProblems = new Map<string, Problem>()
+  /** Nodes that changes have named since they were last asked for. */
+  #named = new Set<string>()
   /** Read from the graph when first asked for, dropped when a change names them. */
   readonly #scalars = new Map<string, GraphValue>()
   readonly #columns = new Map<string, readonly GraphValue[]>()
@@ -141,6 +144,13 @@ export class Calculation {
         0,
       ),
     )
+  }
+
+  /** The nodes whose values may differ since this was last asked: scalars by id, columns as `table.column`. */
+  takeNamed(): ReadonlySet<string> {
+    const named = this.#named
+    this.#named = new Set()
+    return named
   }
 
   rows(table: string): number {
@@ -253,6 +263,7 @@ export class Calculation {
     for (const id of this.#graph.apply(change)) {
       this.#scalars.delete(id)
       this.#columns.delete(id)
+      this.#named.add(id)
     }
   }
 
@@ -295,10 +306,11 @@ export class Calculation {
     table: TableEntry,
     { from, solve, proof }: Extract<TableEntry["rows"], { readonly kind: "solved" }>,
   ): TableRows | undefined {
+    const values = from.map((name) => this.#valuesOf(name))
+    const before = this.#solved.get(table.name)?.from
+    if (before?.every((value, at) => isUnmoved(value, values[at] ?? NO_VALUE))) return undefined
     const inputs = new Map(from.map((name) => [name, this.#heldValues(name)]))
-    const known = [...inputs.values()].every((values) => values !== undefined)
-    const key = known ? JSON.stringify([...inputs]) : ""
-    if (this.#solved.get(table.name)?.key === key) return undefined
+    const known = [...inputs.values()].every((held) => held !== undefined)
     const given = known ? solverGiven(inputs as ReadonlyMap<string, readonly SolverValue[]>) : undefined
     const problem = given === undefined || proof === undefined ? undefined : problemOf(proof, given)
     const better = problem === undefined ? undefined : this.#settledSolutions.of(table.name, problem)
@@ -306,7 +318,7 @@ export class Calculation {
       better ??
       (given === undefined ? { rows: [], report: { method: "", unmet: [] } } : runSolver(solve, given))
     this.#solved.set(table.name, {
-      key,
+      from: values,
       report: solution.report,
       ...(proof === undefined || problem === undefined
         ? {}
@@ -317,17 +329,23 @@ export class Calculation {
       const at = { entry: table.name }
       this.#tableProblems.set(table.name, { code: "unmet", at, says: solution.report.unmet })
     }
-    const values: Record<string, readonly GraphValue[]> = {}
+    const solved: Record<string, readonly GraphValue[]> = {}
     for (const column of table.columns) {
       if (column.formula !== undefined) continue
-      values[column.name] = solution.rows.map((row) => this.#fromSolver(row[column.name], column.measure))
+      solved[column.name] = solution.rows.map((row) => this.#fromSolver(row[column.name], column.measure))
     }
-    return { rows: solution.rows.length, values }
+    return { rows: solution.rows.length, values: solved }
   }
 
   #fromSolver(value: SolverValue | undefined, measure: MeasureId): GraphValue {
     if (value === undefined) return NO_VALUE
     return typeof value === "number" ? this.#holding.fromHeld(value, measure) : value
+  }
+
+  #valuesOf(name: string): GraphValue | readonly GraphValue[] {
+    const item = this.#compiled.outline.get(name)
+    if (item === undefined || item.kind === "table") return NO_VALUE
+    return item.kind === "value" && !isList(item.entry) ? this.scalar(name) : this.column(name)
   }
 
   /** A name's values for a solver, or nothing where one of them is missing or wrong. */

@@ -1,44 +1,17 @@
 import type { Definition } from "../definition/definition.ts"
 import type { TableEntry } from "../definition/entry.ts"
 import { checkDrawing } from "../drawing/names.ts"
-import type { Ast } from "../formula/ast.ts"
-import { checkTypes } from "../formula/check-types.ts"
-import { namesIn, renameIn } from "../formula/names.ts"
 import { nearNames } from "../formula/near-names.ts"
-import { parseFormula } from "../formula/parse.ts"
-import type { Shape, ValueType } from "../formula/value-type.ts"
+import type { ValueType } from "../formula/value-type.ts"
 import { findRings } from "../graph/cycles.ts"
 import type { Problem } from "../problems/problem.ts"
-import { PLAIN, sameDimension } from "../quantity/dimension.ts"
-import type { MeasureId } from "../units/measure.ts"
-import { measure } from "../units/measures.ts"
-import { checkFormulas, isList, type Outline, outline } from "./outline.ts"
+import { PLAIN } from "../quantity/dimension.ts"
+import { checkFormulas, type Outline, outline } from "./outline.ts"
+import { type FormulaNode, readKept, shapeOf, typeOf, type WantedFormula } from "./read-formula.ts"
 import { checkStage } from "./stage-names.ts"
-
-/** The one column of a list input. */
-export const LIST_COLUMN = "value"
 
 /** The node that counts a table's rows, or stands for its solver. */
 export const rowsNode = (table: string): string => `${table}#rows`
-
-/**
- * One formula of the graph. Ids: an entry's name; `table.column`; `check.demand` and the like;
- * `table#rows` for a number of rows.
- */
-export interface FormulaNode {
-  readonly id: string
-  /** The public name a problem is shown at. */
-  readonly owner: string
-  /** As written. */
-  readonly text: string
-  /** For a row's formula, its table. */
-  readonly table?: string
-  readonly ast?: Ast
-  /** With node ids for names, as a graph wants it. */
-  readonly resolved?: Ast
-  /** Names as written, in the order of the formula, each once. */
-  readonly names: readonly string[]
-}
 
 /** Looking for a name that may have been meant takes long among many: enough for a person to read. */
 const MOST_NEAR = 50
@@ -54,11 +27,6 @@ export interface Compiled {
   readonly settleLevels: readonly (readonly TableEntry[])[]
 }
 
-export function typeOf(id: MeasureId): ValueType {
-  if (id === "text" || id === "yes_no") return { kind: id }
-  return { kind: "number", dimension: measure(id).dimension ?? PLAIN }
-}
-
 /** The public name behind a node id. */
 export function ownerOf(id: string, items: Outline): string {
   if (items.has(id)) return id
@@ -66,11 +34,22 @@ export function ownerOf(id: string, items: Outline): string {
   return cut < 0 ? id : id.slice(0, cut)
 }
 
+/** A definition is never altered, and workbooks of one template share what was read of it. */
+const COMPILED = new WeakMap<Definition, Compiled>()
+
 /**
  * Reads every formula of a definition: names, dimensions, cycles. What is wrong stays at its entry and at those that
  * lean on it; the rest can be calculated.
  */
 export function compile(definition: Definition): Compiled {
+  const known = COMPILED.get(definition)
+  if (known !== undefined) return known
+  const compiled = compileAnew(definition)
+  COMPILED.set(definition, compiled)
+  return compiled
+}
+
+function compileAnew(definition: Definition): Compiled {
   const items = outline(definition)
   for (const drawing of definition.drawings ?? []) {
     checkDrawing(definition.id, drawing, (name) => items.has(name))
@@ -90,7 +69,8 @@ export function compile(definition: Definition): Compiled {
   const formulas = new Map<string, FormulaNode>()
   const dependsOn = new Map<string, string[]>()
   for (const wanted of formulasOf(items)) {
-    const node = readFormula(wanted, items, report, near)
+    const { node, problems: found } = readKept(wanted, items, near)
+    for (const problem of found) report(node.id, problem)
     formulas.set(node.id, node)
     const needs = node.names.flatMap((name) => nodesBehind(name, node.table, items))
     if (node.table !== undefined) needs.push(rowsNode(node.table))
@@ -130,14 +110,6 @@ export function compile(definition: Definition): Compiled {
   return { outline: items, formulas, dependsOn, problems, settleLevels: settleLevels(items, dependsOn) }
 }
 
-interface WantedFormula {
-  readonly id: string
-  readonly owner: string
-  readonly text: string
-  readonly wants: ValueType
-  readonly table?: string
-}
-
 function* formulasOf(items: Outline): Generator<WantedFormula> {
   const plain: ValueType = { kind: "number", dimension: PLAIN }
   for (const [name, item] of items) {
@@ -145,6 +117,7 @@ function* formulasOf(items: Outline): Generator<WantedFormula> {
       const { formula } = item.entry
       if (formula !== undefined) {
         yield {
+          of: item.entry,
           id: name,
           owner: name,
           text: formula,
@@ -154,9 +127,16 @@ function* formulasOf(items: Outline): Generator<WantedFormula> {
       }
     } else if (item.kind === "table") {
       const { rows } = item.entry
-      if (rows.kind === "formula") yield { id: rowsNode(name), owner: name, text: rows.formula, wants: plain }
+      if (rows.kind === "formula")
+        yield { of: item.entry, id: rowsNode(name), owner: name, text: rows.formula, wants: plain }
     } else if (item.entry.kind === "formula") {
-      yield { id: name, owner: name, text: item.entry.formula, wants: typeOf(item.entry.measure) }
+      yield {
+        of: item.entry,
+        id: name,
+        owner: name,
+        text: item.entry.formula,
+        wants: typeOf(item.entry.measure),
+      }
     } else if (item.entry.kind === "check") {
       const ofDemand = typeOf(item.entry.measure)
       const wants: Readonly<Record<string, ValueType>> = {
@@ -166,88 +146,18 @@ function* formulasOf(items: Outline): Generator<WantedFormula> {
         covered: { kind: "yes_no" },
       }
       for (const [part, text] of checkFormulas(item.entry)) {
-        yield { id: `${name}.${part}`, owner: name, text, wants: wants[part] ?? plain }
+        yield { of: item.entry, id: `${name}.${part}`, owner: name, text, wants: wants[part] ?? plain }
       }
       const [over, under] = item.entry.sense === "at_most" ? ["demand", "limit"] : ["limit", "demand"]
-      yield { id: name, owner: name, text: `${name}.${over} / ${name}.${under}`, wants: plain }
-    }
-  }
-}
-
-function readFormula(
-  wanted: WantedFormula,
-  items: Outline,
-  report: (id: string, problem: Problem) => void,
-  near: (name: string) => readonly string[],
-): FormulaNode {
-  const { id, owner, text, table } = wanted
-  const base = { id, owner, text, ...(table === undefined ? {} : { table }) }
-  const located = (problem: Problem): Problem => ({ ...problem, at: { ...problem.at, entry: owner } })
-  const parsed = parseFormula(text)
-  for (const problem of parsed.problems) report(id, located(problem))
-  const { ast } = parsed
-  if (ast === undefined) return { ...base, names: [] }
-
-  const spans = namesIn(ast)
-  const names = [...new Set(spans.map((use) => use.name))]
-  let unknown = false
-  for (const { name, span } of spans) {
-    if (shapeOf(name, table, items) !== undefined) continue
-    unknown = true
-    report(id, {
-      code: "unknown_name",
-      at: { entry: owner, span },
-      name,
-      near: near(name),
-    })
-  }
-  if (!unknown) {
-    const { shape, problems } = checkTypes(ast, (name) => shapeOf(name, table, items), table !== undefined)
-    for (const problem of problems) report(id, located(problem))
-    if (shape !== undefined && problems.length === 0) {
-      if (shape.column) report(id, { code: "column_where_one_value", at: { entry: owner }, name: text })
-      else if (!fits(shape.type, wanted.wants)) {
-        report(id, { code: "result_mismatch", at: { entry: owner }, given: shape.type, wanted: wanted.wants })
+      yield {
+        of: item.entry,
+        id: name,
+        owner: name,
+        text: `${name}.${over} / ${name}.${under}`,
+        wants: plain,
       }
     }
   }
-  const resolved = renameIn(ast, (name) => graphName(name, table, items))
-  return { ...base, ast, resolved, names: names.filter((name) => shapeOf(name, table, items) !== undefined) }
-}
-
-function fits(given: ValueType, wanted: ValueType): boolean {
-  if (given.kind === "zero") return wanted.kind === "number"
-  if (given.kind !== wanted.kind) return false
-  if (given.kind !== "number" || wanted.kind !== "number") return true
-  return sameDimension(given.dimension, wanted.dimension)
-}
-
-/** What a name written in a formula of `table` (or of no table) stands for. */
-export function shapeOf(name: string, table: string | undefined, items: Outline): Shape | undefined {
-  const ownColumn = table === undefined ? undefined : items.get(`${table}.${name}`)
-  if (ownColumn?.kind === "column") return { type: typeOf(ownColumn.entry.measure), column: false }
-  const item = items.get(name)
-  if (item?.kind === "column") return { type: typeOf(item.entry.measure), column: true }
-  if (item?.kind === "value") {
-    if (item.entry.kind === "check") return { type: { kind: "number", dimension: PLAIN }, column: false }
-    return { type: typeOf(item.entry.measure), column: isList(item.entry) }
-  }
-  const part = checkPart(name, items)
-  return part === undefined ? undefined : { type: part, column: false }
-}
-
-function checkPart(name: string, items: Outline): ValueType | undefined {
-  const dot = name.indexOf(".")
-  const item = dot < 0 ? undefined : items.get(name.slice(0, dot))
-  if (item?.kind !== "value" || item.entry.kind !== "check") return undefined
-  const part = name.slice(dot + 1)
-  return part === "demand" || part === "limit" ? typeOf(item.entry.measure) : undefined
-}
-
-function graphName(name: string, table: string | undefined, items: Outline): string {
-  if (table !== undefined && items.get(`${table}.${name}`)?.kind === "column") return `@${name}`
-  const item = items.get(name)
-  return item?.kind === "value" && isList(item.entry) ? `${name}.${LIST_COLUMN}` : name
 }
 
 /** The nodes that a written name leans on. */

@@ -1,16 +1,40 @@
 import type { GraphValue } from "../graph/graph.ts"
 import { inLanguage, languageInForce } from "../language/in-force.ts"
+import type { Language } from "../language/language.ts"
 import { Decimal } from "../quantity/decimal.ts"
-import { type Dimension, dimension, sameDimension } from "../quantity/dimension.ts"
+import { type Dimension, dimension, PLAIN, sameDimension } from "../quantity/dimension.ts"
 import type { Quantity } from "../quantity/quantity.ts"
 import { type Scales, scaleOf, USUAL_SCALES } from "../quantity/scales.ts"
+import { Remembered } from "../remembered.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
 import { printQuantity } from "../units/print-value.ts"
 import type { Reading } from "./views.ts"
 
 const LENGTH = dimension({ length: 1 })
+/** Of one measure in one system of units. */
 const MOST_REMEMBERED = 8_000
+
+/** The readings of numbers under some scales, by system and measure and then by number. */
+type Readings = Map<string, Remembered<number, Reading>>
+
+/** Printing is the dearest part of an edit, most values come back, and workbooks that are open together have many alike. */
+const READINGS = new WeakMap<Language, WeakMap<Scales, Readings>>()
+
+function readingsOf(language: Language, scales: Scales): Readings {
+  const ofLanguage = READINGS.get(language) ?? new WeakMap<Scales, Readings>()
+  READINGS.set(language, ofLanguage)
+  const readings = ofLanguage.get(scales) ?? new Map()
+  ofLanguage.set(scales, readings)
+  return readings
+}
+
+/** How a measure is held for solvers. */
+interface HeldForm {
+  /** How many held units one base unit of the graph is; nothing where they are the same. */
+  readonly factor: Decimal | undefined
+  readonly isLength: boolean
+}
 
 /**
  * Carries values between what people read (quantities), what the graph calculates with (base units under some scales) and
@@ -19,9 +43,11 @@ const MOST_REMEMBERED = 8_000
 export class Holding {
   readonly #scales: Scales
   readonly #factors = new Map<MeasureId, Decimal>()
-  /** How many held units one base unit of the graph is. */
-  readonly #toHeld = new Map<MeasureId, Decimal>()
-  readonly #readings = new Map<string, Reading>()
+  /** Of a quantity that was put in before; its measure has its dimension. */
+  readonly #graphed = new WeakMap<Quantity, number>()
+  readonly #held = new Map<MeasureId, HeldForm>()
+  #language: Language | undefined
+  #readings: Readings = new Map()
 
   constructor(scales: Scales) {
     this.#scales = scales
@@ -31,7 +57,7 @@ export class Holding {
   #factor(id: MeasureId): Decimal {
     let factor = this.#factors.get(id)
     if (factor === undefined) {
-      factor = scaleOf(measure(id).dimension ?? { exponents: {} }, this.#scales)
+      factor = scaleOf(measure(id).dimension ?? PLAIN, this.#scales)
       this.#factors.set(id, factor)
     }
     return factor
@@ -40,36 +66,43 @@ export class Holding {
   /** Into the graph. A length becomes a whole number of nanometres here, and nowhere else. */
   toGraph(value: Quantity | string | boolean, id: MeasureId): number | string | boolean {
     if (typeof value !== "object") return value
-    const si = isLength(value.dimension) ? wholeNanometres(value.si) : value.si
-    return si.div(this.#factor(id)).toNumber()
+    let held = this.#graphed.get(value)
+    if (held === undefined) {
+      const si = isLength(value.dimension) ? wholeNanometres(value.si) : value.si
+      held = si.div(this.#factor(id)).toNumber()
+      this.#graphed.set(value, held)
+    }
+    return held
   }
 
   toQuantity(value: number, id: MeasureId): Quantity {
     return {
       si: new Decimal(value).times(this.#factor(id)),
-      dimension: measure(id).dimension ?? { exponents: {} },
+      dimension: measure(id).dimension ?? PLAIN,
     }
   }
 
   /** For solvers: lengths as whole nanometres, whatever the graph's scales. */
   toHeld(value: number, id: MeasureId): number {
-    const factor = this.#heldFactor(id)
-    const held = factor.equals(1) ? value : new Decimal(value).times(factor).toNumber()
-    return isLength(measure(id).dimension ?? { exponents: {} }) ? Math.round(held) : held
+    const { factor, isLength } = this.#heldForm(id)
+    const held = factor === undefined ? value : new Decimal(value).times(factor).toNumber()
+    return isLength ? Math.round(held) : held
   }
 
   fromHeld(value: number, id: MeasureId): number {
-    const factor = this.#heldFactor(id)
-    return factor.equals(1) ? value : new Decimal(value).div(factor).toNumber()
+    const { factor } = this.#heldForm(id)
+    return factor === undefined ? value : new Decimal(value).div(factor).toNumber()
   }
 
-  #heldFactor(id: MeasureId): Decimal {
-    let factor = this.#toHeld.get(id)
-    if (factor === undefined) {
-      factor = this.#factor(id).div(scaleOf(measure(id).dimension ?? { exponents: {} }, USUAL_SCALES))
-      this.#toHeld.set(id, factor)
+  #heldForm(id: MeasureId): HeldForm {
+    let form = this.#held.get(id)
+    if (form === undefined) {
+      const { dimension: of = PLAIN } = measure(id)
+      const factor = this.#factor(id).div(scaleOf(of, USUAL_SCALES))
+      form = { factor: factor.equals(1) ? undefined : factor, isLength: isLength(of) }
+      this.#held.set(id, form)
     }
-    return factor
+    return form
   }
 
   /** As a person and a machine read it; nothing where there is no value. */
@@ -86,21 +119,26 @@ export class Holding {
     }
   }
 
-  /** Printing is the dearest part of an edit, and most values come back: the last few thousand are remembered. */
   #numberReading(value: number, id: MeasureId, system: UnitSystem): Reading {
-    const key = `${system} ${id} ${value}`
-    let reading = this.#readings.get(key)
-    if (reading === undefined) {
+    const language = languageInForce()
+    if (language !== this.#language) {
+      this.#language = language
+      this.#readings = readingsOf(language, this.#scales)
+    }
+    const key = `${system} ${id}`
+    let known = this.#readings.get(key)
+    if (known === undefined) {
+      known = new Remembered(MOST_REMEMBERED)
+      this.#readings.set(key, known)
+    }
+    return known.of(value, () => {
       const quantity = this.toQuantity(value, id)
-      reading = {
+      return {
         value: quantity.si.toNumber(),
         unit: measure(id).si,
-        text: languageInForce().number(printQuantity(quantity, id, system), id),
+        text: language.number(printQuantity(quantity, id, system), id),
       }
-      if (this.#readings.size >= MOST_REMEMBERED) this.#readings.clear()
-      this.#readings.set(key, reading)
-    }
-    return reading
+    })
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Definition } from "../definition/definition.ts"
 import type { Solution } from "../definition/solver.ts"
+import { buildDoubleGraph } from "../graph/double-graph.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
-import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import { type Scales, USUAL_SCALES } from "../quantity/scales.ts"
 import type { UnitSystem } from "../units/measure.ts"
@@ -66,7 +66,7 @@ export function openBook(
     template,
     heading: options.own,
     holding: new Holding(options.scales ?? USUAL_SCALES),
-    build: options.graph ?? buildHyperFormulaGraph,
+    build: options.graph ?? buildDoubleGraph,
     now: options.now ?? Date.now,
     settled: new Settled(),
     progress: document?.progress ?? {},
@@ -125,7 +125,7 @@ class OpenBook implements Book {
   #sections: Definition["sections"]
   #work: Work
   #viewer: Viewer
-  #moved: readonly Moved[] = []
+  #moved: () => readonly Moved[] = () => []
   /** As it was before the last change, where that moved anything. */
   #before: Snapshot | undefined
   #preview: Preview | undefined
@@ -215,7 +215,7 @@ class OpenBook implements Book {
   }
 
   endPreview(): EditResult {
-    if (this.#preview === undefined) return { accepted: true, problems: [], moved: this.#moved }
+    if (this.#preview === undefined) return acceptedWith(this.#moved)
     return this.#put(this.#current, undefined, this.#preview.before)
   }
 
@@ -228,7 +228,7 @@ class OpenBook implements Book {
   }
 
   moved(): readonly Moved[] {
-    return this.#moved
+    return this.#moved()
   }
 
   remediesFor(check: string): readonly RemedyView[] {
@@ -268,7 +268,7 @@ class OpenBook implements Book {
     if (this.#before !== undefined) this.#moved = this.#movedSince(this.#before)
     this.#viewer = this.#work.viewer(this.#state.system, this.#shown)
     this.#tell("settled")
-    return { accepted: true, problems: [], moved: this.#movedSince(old) }
+    return acceptedWith(this.#movedSince(old))
   }
 
   get unitSystem(): UnitSystem {
@@ -489,10 +489,10 @@ class OpenBook implements Book {
     this.#work.calculation.put(readDifference(this.#items, this.#shown, scenario))
     this.#preview = preview
     this.#before = before
-    this.#moved = before === undefined ? [] : this.#movedSince(before)
+    this.#moved = before === undefined ? () => [] : this.#movedSince(before)
     this.#viewer = this.#work.viewer(this.#state.system, scenario)
     this.#tell("previewed")
-    return { accepted: true, problems: [], moved: this.#moved }
+    return acceptedWith(this.#moved)
   }
 
   /** Follows from one state to another; only what differs is recalculated. */
@@ -515,21 +515,28 @@ class OpenBook implements Book {
       const differs = given.typed.size + given.tables.size > 0
       this.#before = previewed?.values ?? (differs ? this.#work.snapshot() : undefined)
       if (differs) this.#work.calculation.put(given)
-      this.#moved = this.#before === undefined ? [] : this.#movedSince(this.#before)
+      this.#moved = this.#before === undefined ? () => [] : this.#movedSince(this.#before)
     }
     this.#viewer = this.#work.viewer(next.system, this.#current)
     this.#tell("changed")
-    return { accepted: true, problems: [], moved: this.#moved }
+    return acceptedWith(this.#moved)
   }
 
   #tell(change: BookChange): void {
     for (const listener of this.#listeners) listener(change)
   }
 
-  #movedSince(before: ReturnType<Work["snapshot"]>): readonly Moved[] {
+  /** What differs from then to now; put into words when it is first asked for, as an edit in a row of edits is not. */
+  #movedSince(before: ReturnType<Work["snapshot"]>): () => readonly Moved[] {
+    const work = this.#work
+    const after = work.snapshot()
     const { holding } = this.#fixed
-    const measureOf = (name: string) => this.#work.measureOf(name)
-    return movedBetween(before, this.#work.snapshot(), measureOf, holding, this.#state.system)
+    const { system } = this.#state
+    let moved: readonly Moved[] | undefined
+    return () => {
+      moved ??= movedBetween(before, after, (name) => work.measureOf(name), holding, system)
+      return moved
+    }
   }
 
   /** A scenario that is not open is worked out in a graph of its own. */
@@ -548,6 +555,16 @@ class OpenBook implements Book {
 }
 
 const sealedProblem = ({ title }: Scenario): Problem => ({ code: "scenario_sealed", at: {}, title })
+
+function acceptedWith(moved: () => readonly Moved[]): EditResult {
+  return {
+    accepted: true,
+    problems: [],
+    get moved() {
+      return moved()
+    },
+  }
+}
 
 function refused(...problems: readonly Problem[]): EditResult {
   return { accepted: false, problems, moved: [] }

@@ -20,6 +20,9 @@ export type Item =
       readonly table: TableEntry
     }
 
+/** The one column of a list input. */
+export const LIST_COLUMN = "value"
+
 /** A definition by name, in the order of the work; a table's columns follow it as `table.column`. */
 export type Outline = ReadonlyMap<string, Item>
 
@@ -29,8 +32,17 @@ export function isLegalName(name: string): boolean {
   return LEGAL_NAME.test(name)
 }
 
+/** A definition is never altered. */
+const OUTLINES = new WeakMap<Definition, Outline>()
+
 /** Throws on a name that is twice there or not legal: those are the template author's mistakes. */
 export function outline(definition: Definition): Outline {
+  const items = OUTLINES.get(definition) ?? outlineAnew(definition)
+  OUTLINES.set(definition, items)
+  return items
+}
+
+function outlineAnew(definition: Definition): Outline {
   const items = new Map<string, Item>()
   const put = (name: string, item: Item): void => {
     if (items.has(name)) throw new Error(`${definition.id}: two entries are called ${name}`)

@@ -8,10 +8,10 @@ import { findRings } from "../graph/cycles.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import { readValue } from "../units/read-value.ts"
-import { shapeOf } from "./compile.ts"
 import { inferMeasure } from "./infer-measure.ts"
 import { type Item, isLegalName, type Outline } from "./outline.ts"
 import { type OwnEntry, OwnEntrySchema, ownName } from "./own-entry.ts"
+import { shapeOf } from "./read-formula.ts"
 import { originalText, readTyped } from "./typed.ts"
 
 export const MOST_OWN = 20_000
@@ -43,7 +43,7 @@ export function withOwn(
   const columns = new Map<string, Column[]>()
   const taken = new Set<string>()
   for (const entry of own) {
-    const found = namingProblem(entry, items, taken) ?? readingProblem(entry, "us")
+    const found = namingProblem(entry, items, taken) ?? keptProblem(entry)
     if (found !== undefined || entry.measure === undefined) {
       problems.push(found ?? { code: "bad_entry", at: { entry: ownName(entry) }, reason: "measure." })
       continue
@@ -125,6 +125,19 @@ export function namingProblem(
       return { code: "name_taken", at: {}, name: entry.name }
   }
   return items.has(name) || taken.has(name) ? { code: "name_taken", at: {}, name } : undefined
+}
+
+/** An own entry is never altered: a change of one of thousands leaves what was found out about the others. */
+const KEPT = new WeakMap<OwnEntry, { readonly problem: Problem | undefined }>()
+
+/** The same of an entry that is kept already, whose texts have their units. */
+function keptProblem(entry: OwnEntry): Problem | undefined {
+  let known = KEPT.get(entry)
+  if (known === undefined) {
+    known = { problem: readingProblem(entry, "us") }
+    KEPT.set(entry, known)
+  }
+  return known.problem
 }
 
 /** Why an entry's own texts cannot be taken; formulas are judged apart. */
@@ -303,8 +316,18 @@ function toItem(entry: OwnEntry, known: Outline): Item {
   return { kind: "column", section: table.section, entry: toColumn(entry), table: table.entry }
 }
 
-/** As a definition has it; nothing for a column. */
+const MADE = new WeakMap<OwnEntry, Entry>()
+
+/** As a definition has it, always the same object; nothing for a column. */
 function toEntry(entry: OwnEntry): Entry | undefined {
+  const known = MADE.get(entry)
+  if (known !== undefined) return known
+  const made = makeEntry(entry)
+  if (made !== undefined) MADE.set(entry, made)
+  return made
+}
+
+function makeEntry(entry: OwnEntry): Entry | undefined {
   const { name, label, why = "", sources = [] } = entry
   const described = { name, label, why, sources }
   switch (entry.kind) {
@@ -340,9 +363,13 @@ function toEntry(entry: OwnEntry): Entry | undefined {
   }
 }
 
+const COLUMNS = new WeakMap<OwnEntry, Column>()
+
 function toColumn(entry: OwnEntry & { readonly kind: "column" }): Column {
   const { name, label, why = "", sources = [], measure = "ratio", formula } = entry
-  return { name, label, why, sources, measure, formula }
+  const column = COLUMNS.get(entry) ?? { name, label, why, sources, measure, formula }
+  COLUMNS.set(entry, column)
+  return column
 }
 
 /** The formulas of an entry; a check's demand and limit first. */

@@ -2,7 +2,7 @@ import type { GraphValue } from "../graph/graph.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import type { Calculation } from "./calculation.ts"
 import type { Holding } from "./holding.ts"
-import { isList, type Outline } from "./outline.ts"
+import { isList, LIST_COLUMN, type Outline } from "./outline.ts"
 import type { Moved } from "./views.ts"
 
 /** All values at one moment: one for an entry, a list for a column or a list input. */
@@ -16,6 +16,29 @@ export function takeSnapshot(items: Outline, calculation: Calculation): Snapshot
     values.set(name, many ? calculation.column(name) : calculation.scalar(name))
   }
   return values
+}
+
+/** The snapshot after one in which some nodes may have moved since, by their ids. */
+export function nextSnapshot(
+  before: Snapshot,
+  named: Iterable<string>,
+  items: Outline,
+  calculation: Calculation,
+): Snapshot {
+  const values = new Map(before)
+  for (const id of named) {
+    const name = items.has(id) ? id : listOf(id)
+    const item = items.get(name)
+    if (item === undefined || item.kind === "table") continue
+    if (item.kind === "column" || isList(item.entry)) values.set(name, calculation.column(name))
+    else if (name === id) values.set(name, calculation.scalar(name))
+  }
+  return values
+}
+
+/** The list input behind the node of its values. */
+function listOf(id: string): string {
+  return id.endsWith(`.${LIST_COLUMN}`) ? id.slice(0, -LIST_COLUMN.length - 1) : id
 }
 
 /** Doubles that differ by less than this share differ by rounding alone. */

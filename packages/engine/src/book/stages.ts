@@ -109,8 +109,8 @@ function needOf(book: Source, need: StageNeed): readonly StageNeedView[] {
 function tableOf(book: Source, { table, columns, where, is }: StageTable): readonly StageTableView[] {
   const views = columns.map((column) => book.entry(`${table}.${column}`))
   const marked = where === undefined ? undefined : book.entry(`${table}.${where}`).readings
-  const rows = (views[0]?.readings ?? []).flatMap((_, row) =>
-    marked === undefined || marked[row]?.value === is
+  const rows = (views[0]?.readings ?? []).flatMap((first, row) =>
+    first?.value !== 0 && (marked === undefined || marked[row]?.value === is)
       ? [views.map(({ readings }) => readings?.[row]?.text ?? "—")]
       : [],
   )

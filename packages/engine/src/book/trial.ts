@@ -1,7 +1,7 @@
 import type { Definition } from "../definition/definition.ts"
 import type { CheckEntry } from "../definition/entry.ts"
+import { buildDoubleGraph } from "../graph/double-graph.ts"
 import type { GraphBuilder, GraphValue } from "../graph/graph.ts"
-import { buildHyperFormulaGraph } from "../graph/hyperformula-graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import { USUAL_SCALES } from "../quantity/scales.ts"
 import type { UnitSystem } from "../units/measure.ts"
@@ -101,7 +101,7 @@ export function definitionOf(definition: Definition, document: BookDocument): De
 export function openTrial(
   definition: Definition,
   document: BookDocument,
-  build: GraphBuilder = buildHyperFormulaGraph,
+  build: GraphBuilder = buildDoubleGraph,
 ): Trial {
   const state = savedState(document)
   return new Trial({

@@ -25,12 +25,26 @@ export function originalText(entry: InputEntry | FigureEntry): string {
   return entry.kind === "figure" ? entry.value : (entry.default ?? "")
 }
 
+/** The last text read for each entry: whenever a workbook is opened or rebuilt, most texts are the same again. */
+const LAST = new WeakMap<
+  InputEntry | FigureEntry,
+  { readonly typed: string; readonly system: UnitSystem; readonly outcome: Outcome<ReadTyped> }
+>()
+
 /** Reads what a person typed for an input, or over a figure. */
 export function readTyped(
   entry: InputEntry | FigureEntry,
   typed: string,
   system: UnitSystem,
 ): Outcome<ReadTyped> {
+  const last = LAST.get(entry)
+  if (last?.typed === typed && last.system === system) return last.outcome
+  const outcome = readAnew(entry, typed, system)
+  LAST.set(entry, { typed, system, outcome })
+  return outcome
+}
+
+function readAnew(entry: InputEntry | FigureEntry, typed: string, system: UnitSystem): Outcome<ReadTyped> {
   const at = { entry: entry.name }
   const example = measure(entry.measure).example[system]
   if (typed.trim() === "") {
@@ -57,6 +71,9 @@ export function readTyped(
   return { read: { values, text: texts.join(", ") } }
 }
 
+/** "No. 2" is meant where "No.2" is offered. */
+const folded = (text: string): string => text.toLowerCase().replaceAll(/\s/g, "")
+
 function readOne(
   entry: InputEntry | FigureEntry,
   typed: string,
@@ -67,7 +84,7 @@ function readOne(
   if ("problem" in outcome) return { problem: { ...outcome.problem, at } }
   const { value } = outcome
   if (entry.kind === "input" && typeof value === "string" && entry.choices !== undefined) {
-    const choice = entry.choices.find((candidate) => candidate.toLowerCase() === value.toLowerCase())
+    const choice = entry.choices.find((candidate) => folded(candidate) === folded(value))
     if (choice === undefined)
       return { problem: { code: "input_not_a_choice", at, given: typed, choices: entry.choices } }
     return { read: { value: choice, text: choice } }

@@ -9,7 +9,7 @@ import type { Holding } from "./holding.ts"
 import { readScenario } from "./read-scenario.ts"
 import type { Choices } from "./scenario.ts"
 import type { Settled } from "./settled.ts"
-import { type Snapshot, takeSnapshot } from "./snapshot.ts"
+import { nextSnapshot, type Snapshot, takeSnapshot } from "./snapshot.ts"
 
 /** One definition's graph with one scenario in it, and what a reader sees of it. */
 export class Work {
@@ -19,6 +19,7 @@ export class Work {
   readonly unread: readonly Problem[]
   readonly #faults: Faults
   readonly #holding: Holding
+  #snapshot: Snapshot | undefined
   #leanedOn: ReadonlyMap<string, readonly string[]> | undefined
 
   constructor(
@@ -40,8 +41,13 @@ export class Work {
     return new Viewer(this.compiled, this.calculation, this.#faults, this.#holding, system, scenario.typed)
   }
 
+  /** All values as they are. */
   snapshot(): Snapshot {
-    return takeSnapshot(this.compiled.outline, this.calculation)
+    const { outline } = this.compiled
+    const named = this.calculation.takeNamed()
+    if (this.#snapshot === undefined) this.#snapshot = takeSnapshot(outline, this.calculation)
+    else if (named.size > 0) this.#snapshot = nextSnapshot(this.#snapshot, named, outline, this.calculation)
+    return this.#snapshot
   }
 
   names(): readonly string[] {

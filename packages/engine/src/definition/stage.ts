@@ -24,7 +24,10 @@ export type StageNeed = {
     }
 )
 
-/** Rows of a table that belong to a stage: all of them, or those whose `where` column reads `is`. Columns by bare names. */
+/**
+ * Rows of a table that belong to a stage: all of them, or those whose `where` column reads `is`. Columns by bare names. Rows
+ * that have none in the first of them are left out.
+ */
 export interface StageTable {
   readonly table: string
   readonly columns: readonly string[]

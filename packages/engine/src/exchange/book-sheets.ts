@@ -1,4 +1,6 @@
-import { compile, type FormulaNode, LIST_COLUMN, rowsNode } from "../book/compile.ts"
+import { compile, rowsNode } from "../book/compile.ts"
+import { LIST_COLUMN } from "../book/outline.ts"
+import type { FormulaNode } from "../book/read-formula.ts"
 import type { EntryView, Reading } from "../book/views.ts"
 import type { MeasureId } from "../units/measure.ts"
 import { columnName, type ExportedBook, entriesOf, sourcesInOneLine } from "./exported-book.ts"

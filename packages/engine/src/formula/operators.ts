@@ -1,9 +1,20 @@
+import type { GraphValue } from "../graph/graph.ts"
 import { Decimal } from "../quantity/decimal.ts"
 import { multiplyDimensions } from "../quantity/dimension.ts"
 import type { Application } from "./application.ts"
 import type { InfixOperator } from "./ast.ts"
 import { type Cell, errorCell, joinCells, type Operand, onCells, onNumbers, sameCell } from "./cell.ts"
-import { evaluatePower, typeOfPower } from "./power.ts"
+import {
+  FAULTS,
+  type InDoubles,
+  isDoubles,
+  isFault,
+  joinDoubles,
+  onDouble,
+  onTwoDoubles,
+  sameDouble,
+} from "./double.ts"
+import { evaluatePower, powerInDoubles, typeOfPower } from "./power.ts"
 import {
   agree,
   dimensionOf,
@@ -23,6 +34,8 @@ export interface InfixRule {
   readonly working: string
   readonly typeOf: (application: Application) => ValueType | undefined
   readonly evaluate: (operands: readonly Operand[]) => Cell
+  /** The same in doubles. */
+  readonly inDoubles: InDoubles
 }
 
 /** Binding of what is no infix operator: OpenFormula puts prefixes before %, and both before ^. */
@@ -32,19 +45,52 @@ export const WHOLE_PRECEDENCE = 8
 
 /** The operators, by the precedence of OpenFormula (OASIS OpenDocument 1.3 part 4, section 5.5). */
 const RULES: readonly InfixRule[] = [
-  equality("=", "=", (left, right) => sameCell(left, right)),
-  equality("<>", "≠", (left, right) => !sameCell(left, right)),
-  order("<", "<", (left, right) => left.lessThan(right)),
-  order("<=", "≤", (left, right) => left.lessThanOrEqualTo(right)),
-  order(">", ">", (left, right) => left.greaterThan(right)),
-  order(">=", "≥", (left, right) => left.greaterThanOrEqualTo(right)),
-  { symbol: "&", precedence: 2, working: "&", typeOf: typeOfJoin, evaluate: joinCells },
+  equality("=", "=", (left, right) => sameCell(left, right), sameDouble),
+  equality(
+    "<>",
+    "≠",
+    (left, right) => !sameCell(left, right),
+    (left, right) => !sameDouble(left, right),
+  ),
+  order(
+    "<",
+    "<",
+    (left, right) => left.lessThan(right),
+    (left, right) => left < right,
+  ),
+  order(
+    "<=",
+    "≤",
+    (left, right) => left.lessThanOrEqualTo(right),
+    (left, right) => left <= right,
+  ),
+  order(
+    ">",
+    ">",
+    (left, right) => left.greaterThan(right),
+    (left, right) => left > right,
+  ),
+  order(
+    ">=",
+    "≥",
+    (left, right) => left.greaterThanOrEqualTo(right),
+    (left, right) => left >= right,
+  ),
+  {
+    symbol: "&",
+    precedence: 2,
+    working: "&",
+    typeOf: typeOfJoin,
+    evaluate: joinCells,
+    inDoubles: joinDoubles,
+  },
   {
     symbol: "+",
     precedence: 3,
     working: "+",
     typeOf: typeOfSum,
     evaluate: onNumbers((left, right) => left.plus(right)),
+    inDoubles: onTwoDoubles((left, right) => left + right),
   },
   {
     symbol: "-",
@@ -52,6 +98,7 @@ const RULES: readonly InfixRule[] = [
     working: "−",
     typeOf: typeOfSum,
     evaluate: onNumbers((left, right) => left.minus(right)),
+    inDoubles: onTwoDoubles((left, right) => left - right),
   },
   {
     symbol: "*",
@@ -59,6 +106,7 @@ const RULES: readonly InfixRule[] = [
     working: "×",
     typeOf: (application) => typeOfProduct(application, 1),
     evaluate: onNumbers((left, right) => left.times(right)),
+    inDoubles: onTwoDoubles((left, right) => left * right),
   },
   {
     symbol: "/",
@@ -66,8 +114,16 @@ const RULES: readonly InfixRule[] = [
     working: "÷",
     typeOf: (application) => typeOfProduct(application, -1),
     evaluate: onNumbers((left, right) => (right.isZero() ? errorCell("division_by_zero") : left.div(right))),
+    inDoubles: onTwoDoubles((left, right) => (right === 0 ? FAULTS.division_by_zero : left / right)),
   },
-  { symbol: "^", precedence: 5, working: "^", typeOf: typeOfPower, evaluate: evaluatePower },
+  {
+    symbol: "^",
+    precedence: 5,
+    working: "^",
+    typeOf: typeOfPower,
+    evaluate: evaluatePower,
+    inDoubles: powerInDoubles,
+  },
 ]
 
 const BY_SYMBOL: ReadonlyMap<string, InfixRule> = new Map(RULES.map((rule) => [rule.symbol, rule]))
@@ -82,6 +138,9 @@ export function typeOfPrefix(application: Application): ValueType | undefined {
   return application.quantity(0)
 }
 
+export const minusInDoubles = onDouble((number) => -number)
+export const plusInDoubles = onDouble((number) => number)
+export const percentInDoubles = onDouble((number) => number / 100)
 export const evaluateMinus = onNumbers((number) => number.negated())
 export const evaluatePlus = onNumbers((number) => number)
 export const evaluatePercent = onNumbers((number) => number.div(100))
@@ -101,6 +160,7 @@ function equality(
   symbol: InfixOperator,
   working: string,
   holds: (left: Cell, right: Cell) => boolean,
+  holdsInDoubles: (left: GraphValue, right: GraphValue) => boolean,
 ): InfixRule {
   return {
     symbol,
@@ -111,6 +171,7 @@ function equality(
       return YES_NO
     },
     evaluate: onCells(holds),
+    inDoubles: onValues(holdsInDoubles),
   }
 }
 
@@ -118,6 +179,7 @@ function order(
   symbol: InfixOperator,
   working: string,
   holds: (left: Decimal, right: Decimal) => boolean,
+  holdsInDoubles: (left: number, right: number) => boolean,
 ): InfixRule {
   return {
     symbol,
@@ -130,6 +192,11 @@ function order(
     },
     evaluate: onCells((left, right) =>
       left instanceof Decimal && right instanceof Decimal ? holds(left, right) : errorCell("text_for_number"),
+    ),
+    inDoubles: onValues((left, right) =>
+      typeof left === "number" && typeof right === "number"
+        ? holdsInDoubles(left, right)
+        : FAULTS.text_for_number,
     ),
   }
 }
@@ -161,4 +228,13 @@ function typeOfProduct(application: Application, power: 1 | -1): ValueType | und
   const right = application.quantity(1)
   const [a, b] = [left && dimensionOf(left), right && dimensionOf(right)]
   return a && b && numberType(multiplyDimensions(a, b, power))
+}
+
+/** Wraps a rule on single values in doubles, as `onCells` does in decimals. */
+function onValues(work: (first: GraphValue, second: GraphValue) => GraphValue): InDoubles {
+  return ([first = FAULTS.no_value, second = FAULTS.no_value]) => {
+    if (isFault(first)) return first
+    if (isFault(second)) return second
+    return isDoubles(first) || isDoubles(second) ? FAULTS.text_for_number : work(first, second)
+  }
 }

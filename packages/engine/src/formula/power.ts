@@ -1,6 +1,7 @@
 import { isPlain, raiseDimension } from "../quantity/dimension.ts"
 import { type Application, writtenNumber } from "./application.ts"
 import { onNumbers } from "./cell.ts"
+import { onTwoDoubles } from "./double.ts"
 import { dimensionOf, numberType, PLAIN_NUMBER, type ValueType } from "./value-type.ts"
 
 /** Types of a power, for `^` and POWER: the dimension must be known before anything is calculated. */
@@ -21,3 +22,5 @@ export function typeOfPower(application: Application): ValueType | undefined {
 
 /** A power in decimals. 0 to the 0 is 1; a root of a negative number is none. */
 export const evaluatePower = onNumbers((base, exponent) => base.pow(exponent))
+
+export const powerInDoubles = onTwoDoubles((base, exponent) => base ** exponent)

@@ -19,7 +19,7 @@ type Content =
 
 /**
  * The slow, obvious graph: every value a decimal of 40 digits, worked out when it is first asked for and
- * forgotten at each change. It is there to be right, so that the fast one can be held against it.
+ * forgotten when anything that it leans on is changed. It is there to be right, so that the fast one can be held against it.
  *
  * @throws RangeError for ids that do not exist, rows that do not match, and rings: misuse, not bad input
  */
@@ -103,13 +103,38 @@ export const buildDecimalGraph: GraphBuilder = (scalars, tables): Graph => {
     return values.get(wanted) ?? errorCell("no_value")
   }
 
+  /** What leans on each node directly; made anew after a formula has come or gone. */
+  let users: ReadonlyMap<string, readonly string[]> | undefined
+  /** Forgets the values of these nodes and of all that lean on them, and names them all. */
+  const forget = (changed: readonly string[]): ReadonlySet<string> => {
+    users ??= usersOf(nodes.values())
+    const forgotten = new Set(changed)
+    for (const id of forgotten) {
+      values.delete(id)
+      for (const user of users.get(id) ?? []) forgotten.add(user)
+    }
+    return forgotten
+  }
+
   checkRows()
   return {
     apply(change: GraphChange): ReadonlySet<string> {
-      for (const [id, content] of change.scalars ?? []) nodeOf(id).content = scalarContent(content)
+      const changed: string[] = []
+      for (const [id, content] of change.scalars ?? []) {
+        const node = nodeOf(id)
+        if ("formula" in node.content || "formula" in content) users = undefined
+        node.content = scalarContent(content)
+        changed.push(id)
+      }
       for (const [table, next] of change.tables ?? []) {
-        rowsOf(table)
+        const before = rowsOf(table)
         rows.set(table, next.rows)
+        for (const node of nodes.values())
+          if (
+            node.table === table &&
+            (before !== next.rows || Object.hasOwn(next.values, node.id.slice(table.length + 1)))
+          )
+            changed.push(node.id)
         for (const [name, column] of Object.entries(next.values)) {
           const node = nodeOf(`${table}.${name}`)
           if ("formula" in node.content) throw new RangeError(`${node.id} is a formula`)
@@ -117,8 +142,7 @@ export const buildDecimalGraph: GraphBuilder = (scalars, tables): Graph => {
         }
       }
       checkRows()
-      values.clear()
-      return new Set(nodes.keys())
+      return forget(changed)
     },
     scalar(id: string): GraphValue {
       const value = settle(id)
@@ -131,6 +155,18 @@ export const buildDecimalGraph: GraphBuilder = (scalars, tables): Graph => {
       return value.map(toGraphValue)
     },
   }
+}
+
+function usersOf(nodes: Iterable<Node>): ReadonlyMap<string, readonly string[]> {
+  const users = new Map<string, string[]>()
+  for (const { id, content } of nodes) {
+    for (const need of "formula" in content ? content.dependsOn : []) {
+      const known = users.get(need)
+      if (known === undefined) users.set(need, [id])
+      else known.push(id)
+    }
+  }
+  return users
 }
 
 function scalarContent(content: { readonly value: GraphValue } | { readonly formula: Ast }): Content {

@@ -1,6 +1,7 @@
 import type { Problem } from "../problems/problem.ts"
 import { Decimal } from "../quantity/decimal.ts"
 import type { Quantity } from "../quantity/quantity.ts"
+import { Remembered } from "../remembered.ts"
 import type { MeasureId, UnitSystem } from "./measure.ts"
 import { formOf, measure } from "./measures.ts"
 import type { NumberForm } from "./number-form.ts"
@@ -14,6 +15,9 @@ const MOST_CHARACTERS = 500
 const MOST_SHOWN = 60
 /** Far beyond any use, and far within what a double holds. */
 const MOST_SI = "1e30"
+
+/** Templates start from the same few thousand texts whenever a workbook is opened. */
+const READ = new Remembered<string, ReadValue>(10_000)
 
 const YES = new Set(["yes", "true", "y", "1"])
 const NO = new Set(["no", "false", "n", "0"])
@@ -32,8 +36,11 @@ export function readValue(text: string, measureId: MeasureId, system: UnitSystem
   const example = measure(measureId).example[system]
   if (typed === "") return { problem: { code: "input_empty", at: {}, example } }
   const form = formOf(measureId)
-  const read = form === undefined ? readYesNo(typed) : readNumber(typed, form, system)
-  return read ?? { problem: { code: "input_unreadable", at: {}, given: shown(typed), example } }
+  const read = form === undefined ? readYesNo : (text: string) => readNumber(text, form, system)
+  return READ.of(
+    `${system} ${measureId} ${typed}`,
+    () => read(typed) ?? { problem: { code: "input_unreadable", at: {}, given: shown(typed), example } },
+  )
 }
 
 function readYesNo(typed: string): ReadValue | undefined {

@@ -17,9 +17,21 @@ export interface Unit {
   readonly source: Source
 }
 
-function factorOf(unit: Unit): { readonly times: Decimal; readonly over: Decimal } {
-  const [times = "1", over = "1"] = unit.si.split("/")
-  return { times: new Decimal(times), over: new Decimal(over) }
+interface Factor {
+  readonly times: Decimal
+  readonly over: Decimal
+}
+
+const FACTORS = new WeakMap<Unit, Factor>()
+
+function factorOf(unit: Unit): Factor {
+  let factor = FACTORS.get(unit)
+  if (factor === undefined) {
+    const [times = "1", over = "1"] = unit.si.split("/")
+    factor = { times: new Decimal(times), over: new Decimal(over) }
+    FACTORS.set(unit, factor)
+  }
+  return factor
 }
 
 /** From a number of this unit to SI, to 40 digits. */

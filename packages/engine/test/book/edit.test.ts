@@ -98,8 +98,10 @@ describe("an edit", () => {
 })
 
 describe("a choice and a list", () => {
-  test("a choice takes only what it offers, whatever its case", () => {
-    const book = bookOf([input("finish", "text", "Oiled", { choices: ["Oiled", "Bare"] })])
+  test("a choice takes only what it offers, whatever its case and spaces", () => {
+    const book = bookOf([input("finish", "text", "Oiled", { choices: ["Oiled", "Bare", "No.2"] })])
+    expect(book.edit("finish", "no. 2").accepted).toBe(true)
+    expect(value(book, "finish")).toBe("No.2")
     expect(book.edit("finish", "bare").accepted).toBe(true)
     expect(value(book, "finish")).toBe("Bare")
     expect(book.edit("finish", "gilt").problems.map((problem) => problem.code)).toEqual([

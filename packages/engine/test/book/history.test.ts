@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest"
 import { type Book, openBook, readDocument } from "../../src/index.ts"
-import { BOTH_GRAPHS } from "../helpers/both-graphs.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, check, define, formula, input, table, value } from "../helpers/small-book.ts"
 
 const ENTRIES = [
@@ -69,13 +69,13 @@ const DEEDS: readonly (readonly [string, (book: Book) => unknown])[] = [
   ["an own entry removed", (book) => book.removeEntry("slot", { evenIfUsed: true })],
 ]
 
-function reopened(book: Book, graph?: (typeof BOTH_GRAPHS)[number][1]): Book {
+function reopened(book: Book, graph?: (typeof EVERY_GRAPH)[number][1]): Book {
   const { document, problems } = readDocument(JSON.parse(JSON.stringify(book.document())))
   if (document === undefined) throw new Error(JSON.stringify(problems))
   return openBook(define(...ENTRIES), { document, ...(graph === undefined ? {} : { graph }) }).book
 }
 
-describe.each(BOTH_GRAPHS)("with the %s graph", (_, graph) => {
+describe.each(EVERY_GRAPH)("with the %s graph", (_, graph) => {
   test("everything is undone and done again, one step at a time, across reloads", () => {
     let book = bookOf(ENTRIES, { graph })
     const states = [content(book)]

@@ -1,7 +1,7 @@
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import { type Book, type BookDocument, openBook, readDocument } from "../../src/index.ts"
-import { BOTH_GRAPHS } from "../helpers/both-graphs.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, check, define, figure, formula, input, table, value } from "../helpers/small-book.ts"
 
 const ENTRIES = [
@@ -252,7 +252,7 @@ const deed: fc.Arbitrary<(book: Book) => unknown> = fc.oneof(
   fc.constant((book: Book) => book.removeEntry("gap", { evenIfUsed: true })),
 )
 
-test.each(BOTH_GRAPHS)(
+test.each(EVERY_GRAPH)(
   "whatever is done is undone exactly, saved and opened alike, and the same as from scratch (%s graph)",
   (_, graph) => {
     let deeds = 0

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest"
 import { openBook, readDocument } from "../../src/index.ts"
-import { BOTH_GRAPHS } from "../helpers/both-graphs.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, check, define, figure, formula, input, table, value } from "../helpers/small-book.ts"
 
 //  prices (figures)     width, length
@@ -27,7 +27,7 @@ const ENTRIES = [
   formula("broken", "length", "width +"),
 ]
 
-describe.each(BOTH_GRAPHS)("with the %s graph", (_, graph) => {
+describe.each(EVERY_GRAPH)("with the %s graph", (_, graph) => {
   const open = () => bookOf(ENTRIES, { graph })
 
   test("a cell of a table of figures is typed over, followed, shown and put back", () => {

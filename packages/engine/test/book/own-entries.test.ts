@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest"
 import { type Book, type OwnEntry, openBook, readDocument } from "../../src/index.ts"
-import { BOTH_GRAPHS } from "../helpers/both-graphs.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, check, define, figure, formula, input, table, value } from "../helpers/small-book.ts"
 
 const ENTRIES = [
@@ -23,7 +23,7 @@ function reopened(book: Book, options: Parameters<typeof openBook>[1] = {}): Ret
   return openBook(define(...ENTRIES), { ...options, document })
 }
 
-describe.each(BOTH_GRAPHS)("with the %s graph", (_, graph) => {
+describe.each(EVERY_GRAPH)("with the %s graph", (_, graph) => {
   const full = (): Book => {
     const book = bookOf(ENTRIES, { graph })
     const result = book.addEntries([

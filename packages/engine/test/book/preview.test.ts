@@ -1,6 +1,6 @@
 import { expect, test } from "vitest"
 import { type Book, type BookChange, openBook } from "../../src/index.ts"
-import { BOTH_GRAPHS } from "../helpers/both-graphs.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, check, define, formula, input, value } from "../helpers/small-book.ts"
 
 const ENTRIES = [
@@ -13,7 +13,7 @@ const ENTRIES = [
 const shown = (book: Book): unknown =>
   ["width", "length", "area"].map((name) => [value(book, name), book.entry(name).reading?.text])
 
-test.each(BOTH_GRAPHS)("%s: a preview reads as the edit would, and leaves nothing behind", (_, graph) => {
+test.each(EVERY_GRAPH)("%s: a preview reads as the edit would, and leaves nothing behind", (_, graph) => {
   const book = bookOf(ENTRIES, { graph })
   book.edit("length", "2 m")
   const [before, saved, moved] = [shown(book), book.document(), book.moved()]

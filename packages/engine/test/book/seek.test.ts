@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest"
 import { seek, seekNear, sweep, sweepRows } from "../../src/index.ts"
-import { BOTH_GRAPHS } from "../helpers/both-graphs.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, check, define, figure, formula, input } from "../helpers/small-book.ts"
 
 //  stock ─┐
@@ -20,7 +20,7 @@ const ENTRIES = [
 ]
 const DEFINITION = define(...ENTRIES)
 
-describe.each(BOTH_GRAPHS)("with the %s graph", (_, graph) => {
+describe.each(EVERY_GRAPH)("with the %s graph", (_, graph) => {
   const document = () => bookOf(ENTRIES).document()
 
   test("a sweep of two inputs gives a row for each pair, as a book would", () => {

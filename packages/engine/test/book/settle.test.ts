@@ -1,5 +1,6 @@
 import { expect, test } from "vitest"
-import { buildDecimalGraph, buildHyperFormulaGraph, type Solution } from "../../src/index.ts"
+import type { Solution } from "../../src/index.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, formula, input, table, value } from "../helpers/small-book.ts"
 
 /** Loads shared out one a trip at once; better, as many a trip as go in. */
@@ -28,12 +29,7 @@ const TRIPS = [
   formula("trip_count", "count", "COUNT(trips.load)"),
 ]
 
-const GRAPHS = [
-  ["HyperFormula", buildHyperFormulaGraph],
-  ["decimals", buildDecimalGraph],
-] as const
-
-test.each(GRAPHS)("a better solution takes the place of the one made at once, in %s", (_, graph) => {
+test.each(EVERY_GRAPH)("a better solution takes the place of the one made at once, in %s", (_, graph) => {
   const book = bookOf(TRIPS, { graph })
   const told: string[] = []
   book.subscribe((change) => told.push(change))
@@ -54,7 +50,7 @@ test.each(GRAPHS)("a better solution takes the place of the one made at once, in
   expect(book.history()).toEqual([])
 })
 
-test.each(GRAPHS)("an answer to what is no longer asked changes nothing, in %s", (_, graph) => {
+test.each(EVERY_GRAPH)("an answer to what is no longer asked changes nothing, in %s", (_, graph) => {
   const book = bookOf(TRIPS, { graph })
   const [asked] = book.unproven()
   book.edit("boxes", "5")

@@ -12,6 +12,7 @@ const WALL: Definition = {
       ["part", "text", undefined, ["post", "rail", "post"]],
       ["run", "length", "ROW() * width"],
       ["people", "count", undefined, ["2", "1", "3"]],
+      ["left", "count", "people - 1"],
     ]),
   ),
   stages: [
@@ -29,6 +30,7 @@ const WALL: Definition = {
       ],
       tools: ["tape"],
       cautions: [],
+      tables: [{ table: "parts", columns: ["left", "part"] }],
       people: { column: "parts.people", where: "parts.part", is: "rail" },
       hours: { column: "parts.people", where: "parts.part", is: "nothing of the kind" },
     },
@@ -46,6 +48,12 @@ describe("stages of the work", () => {
       { thing: "posts", amounts: ["2 · 4,000 mm", "3 · 12,000 mm"], name: "parts" },
     ])
     expect(before?.checks).toEqual([{ name: "wide_check", label: "wide_check", verdict: "passes" }])
+    expect(before?.tables.map(({ rows }) => rows)).toEqual([
+      [
+        ["1", "post"],
+        ["2", "post"],
+      ],
+    ])
     expect(before?.people?.value).toBe(1)
     expect(before?.hours).toBeUndefined()
 

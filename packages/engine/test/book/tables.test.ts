@@ -1,5 +1,6 @@
 import { expect, test } from "vitest"
-import { buildDecimalGraph, buildHyperFormulaGraph, type Solution } from "../../src/index.ts"
+import type { Solution } from "../../src/index.ts"
+import { EVERY_GRAPH } from "../helpers/every-graph.ts"
 import { bookOf, formula, input, table, value } from "../helpers/small-book.ts"
 
 const POSTS = [
@@ -14,10 +15,7 @@ const POSTS = [
   formula("last", "length", "INDEX(posts.x; COUNT(posts.x))"),
 ]
 
-test.each([
-  ["HyperFormula", buildHyperFormulaGraph],
-  ["decimals", buildDecimalGraph],
-])("rows follow their formula, growing and shrinking, in %s", (_, graph) => {
+test.each(EVERY_GRAPH)("rows follow their formula, growing and shrinking, in %s", (_, graph) => {
   const book = bookOf(POSTS, { graph })
   expect(value(book, "posts.x")).toEqual([0, 2.5, 5, 7.5, 10])
   expect(value(book, "spread")).toBe(15)

@@ -1,6 +1,7 @@
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import { buildDecimalGraph } from "../../src/graph/decimal-graph.ts"
+import { buildDoubleGraph } from "../../src/graph/double-graph.ts"
 import type { Graph, GraphBuilder, GraphValue } from "../../src/graph/graph.ts"
 import { buildHyperFormulaGraph } from "../../src/graph/hyperformula-graph.ts"
 import { exactFits } from "./exact-fits.ts"
@@ -10,6 +11,7 @@ import { f, graphOf } from "./small-graph.ts"
 
 const BUILDERS: readonly (readonly [string, GraphBuilder])[] = [
   ["the graph in decimals", buildDecimalGraph],
+  ["the graph in doubles", buildDoubleGraph],
   ["the graph on HyperFormula", buildHyperFormulaGraph],
 ]
 

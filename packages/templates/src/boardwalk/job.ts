@@ -13,7 +13,7 @@ export const WALK_JOB: Job = {
   things: WALK_THINGS,
   consumables: [...SITE_CONSUMABLES, FABRIC_PINS],
   lengthUnit: "ft",
-  turf: "turf_area",
+  turf: ["turf_area"],
   works: [
     markOut,
     survey,

@@ -1,7 +1,8 @@
 import type { Section, TableEntry } from "@pegbook/engine"
 import { fastenerStrength } from "../parts/fastener-strength.ts"
 import { GUARD_JOINT, GUARD_POST } from "../parts/guard-posts.ts"
-import { type FloorMember, membersOf, NO_POINT } from "../parts/members.ts"
+import { type FloorMember, NO_POINT } from "../parts/member.ts"
+import { membersOf } from "../parts/members.ts"
 import { GEOMETRY, STATICS } from "../sources.ts"
 
 /** Along the walk on the sleepers, in pieces that meet over them. */

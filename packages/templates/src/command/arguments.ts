@@ -61,7 +61,7 @@ export const OPTION_USAGE: Readonly<Record<OptionName, string>> = {
   entries: "[--entries]",
   headings: "[--headings table]",
   to: "[--to file.ods]",
-  out: "[--out file.html]",
+  out: "[--out file.html|file.pdf]",
   paper: "[--paper a4|letter]",
 }
 

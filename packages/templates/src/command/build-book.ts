@@ -1,24 +1,37 @@
 import { type Book, type LanguageId, languageInForce } from "@pegbook/engine"
 import type { Given, Paper } from "./arguments.ts"
-import { BadInput, quoted } from "./bad-input.ts"
+import { BadInput, oneLine, quoted } from "./bad-input.ts"
 import type { Opened } from "./open.ts"
 import { phrases } from "./phrases.ts"
 import { writeFile } from "./write-file.ts"
 
-/** Makes the build book of a workbook as one page of HTML. The screens' own; whoever runs the command brings it. */
-export type BookPrinter = (
-  book: Book,
-  title: string,
-  paper: Paper | undefined,
-  language: LanguageId,
-) => Promise<string>
+/** Makes books. The screens' own; whoever runs the command brings it. */
+export interface BookPrinter {
+  /** The build book of a workbook as one page of HTML. */
+  readonly page: (
+    book: Book,
+    title: string,
+    paper: Paper | undefined,
+    language: LanguageId,
+  ) => Promise<string>
+  /** That page as PDF. Rejects where the browser made none. */
+  readonly pdf: (page: string) => Promise<Uint8Array>
+  /** Why no PDF can be made on this machine, and what to do; nothing where it can. */
+  readonly noPdf: () => string | undefined
+}
+
+const isPdf = (path: string | undefined): boolean => path?.endsWith(".pdf") ?? false
 
 /** Refuses what would only fail after the proofs have been waited for. */
-export function checkBookPath({ out }: Given): void {
-  if (out === undefined || out.endsWith(".html")) return
-  throw new BadInput(
-    `--out: ${quoted(out)} does not end with .html. Write for example --out build-book.html.`,
-  )
+export function checkBookPath({ out }: Given, printer: BookPrinter): void {
+  if (isPdf(out)) {
+    const missing = printer.noPdf()
+    if (missing !== undefined) throw new BadInput(`--out: ${missing}`)
+  } else if (out !== undefined && !out.endsWith(".html")) {
+    throw new BadInput(
+      `--out: ${quoted(out)} ends with neither .html nor .pdf. Write for example --out build-book.pdf.`,
+    )
+  }
 }
 
 /** The build book, on standard output or in the file that `--out` names. */
@@ -27,8 +40,23 @@ export async function buildBook(
   { out, paper }: Given,
   printer: BookPrinter,
 ): Promise<readonly string[]> {
-  const page = await printer(book, title, paper, languageInForce().id)
+  const page = await printer.page(book, title, paper, languageInForce().id)
   if (out === undefined) return [page]
-  writeFile("--out", out, `${page}\n`)
-  return [phrases().wroteBook(out, title), ...notProven]
+  if (!isPdf(out)) {
+    writeFile("--out", out, `${page}\n`)
+    return [phrases().wroteBook(out, title), ...notProven]
+  }
+  writeFile("--out", out, await pdfOf(page, printer))
+  return [phrases().wrotePdf(out, title), ...notProven]
+}
+
+async function pdfOf(page: string, printer: BookPrinter): Promise<Uint8Array> {
+  try {
+    return await printer.pdf(page)
+  } catch (error) {
+    const reason = error instanceof Error ? oneLine(error.message) : String(error)
+    throw new BadInput(
+      `--out: ${reason}. Write --out build-book.html, and print that file from a browser at full size.`,
+    )
+  }
 }

@@ -67,6 +67,16 @@ const COMMANDS: readonly Command[] = [
     run: (given) => whenProven(given, ({ book }) => why(book, given.positionals[1] ?? "")),
   },
   {
+    name: "audit",
+    takes: "<template-or-saved-file>",
+    least: 1,
+    most: 1,
+    options: ["set", "table", "units", "language"],
+    says: "every number worked out again by two other evaluators, and where they differ",
+    // The library that it audits with takes half a second to load.
+    run: (given) => import("./audit.ts").then(({ audit }) => audit(open(given.positionals[0] ?? "", given))),
+  },
+  {
     name: "compare",
     takes: "<saved-file> [scenario scenario]",
     least: 1,
@@ -91,9 +101,9 @@ const COMMANDS: readonly Command[] = [
     least: 1,
     most: 1,
     options: ["set", "table", "units", "language", "seconds", "out", "paper"],
-    says: "the build book as one HTML file: drawings to scale, set-out, cut list, buying list, steps, what it rests on",
+    says: "the build book as one HTML or PDF file: drawings to scale, set-out, cut list, buying list, steps, what it rests on",
     run: (given, printer) => {
-      checkBookPath(given)
+      checkBookPath(given, printer)
       return whenProven(given, (opened) => buildBook(opened, given, printer))
     },
   },
@@ -177,7 +187,7 @@ function answer(
 /**
  * Runs the headless command. Prints the answer on standard output and returns the exit status 0; for bad input, prints
  * one line on standard error and returns 2. Of a command that has to wait for a solver, the status is a promise.
- * `printer` makes the page of `book`: screens are no business of this package.
+ * `printer` makes what `book` writes: screens are no business of this package.
  */
 export function main(argv: readonly string[], printer: BookPrinter): number | Promise<number> {
   const language = languageAsked(argv)

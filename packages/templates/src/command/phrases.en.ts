@@ -38,7 +38,15 @@ export interface Phrases {
     readonly same: (count: number) => string
   }
   readonly cut: CutPhrases
+  readonly audited: {
+    readonly heading: (title: string) => string
+    readonly decimals: string
+    readonly alike: (count: string) => string
+    readonly differ: (count: number) => string
+    readonly row: (row: number) => string
+  }
   readonly wroteBook: (path: string, title: string) => string
+  readonly wrotePdf: (path: string, title: string) => string
   readonly wroteSheets: (path: string, title: string, tables: number) => string
   readonly solverFailed: (reason: string) => string
   readonly noBetterPlan: (seconds: number) => string
@@ -102,8 +110,16 @@ export const ENGLISH_PHRASES: Phrases = {
     same: (count) => `${count} entries are the same.`,
   },
   cut: ENGLISH_CUT,
+  audited: {
+    heading: (title) => `${title}, worked out again from the same inputs`,
+    decimals: "decimals, 40 digits",
+    alike: (count) => `${count} values come out alike, to a part in a thousand million`,
+    differ: (count) => (count === 0 ? "none differs" : `${count === 1 ? "1 differs" : `${count} differ`}:`),
+    row: (row) => `row ${row}`,
+  },
   wroteBook: (path, title) =>
     `Wrote ${path}: the build book of ${title}, to be opened in a browser and printed from there at full size.`,
+  wrotePdf: (path, title) => `Wrote ${path}: the build book of ${title}, to be printed at full size.`,
   wroteSheets: (path, title, tables) =>
     `Wrote ${path}: ${title}, with its formulas, one sheet for each of ${tables} tables.`,
   solverFailed: (reason) =>

@@ -59,8 +59,18 @@ export const FRENCH_PHRASES: Phrases = {
     same: (count) => (count < 2 ? `${count} entrée est pareille.` : `${count} entrées sont pareilles.`),
   },
   cut: FRENCH_CUT,
+  audited: {
+    heading: (title) => `${title}, recalculé à partir des mêmes saisies`,
+    decimals: "décimales, 40 chiffres",
+    alike: (count) => `${count} valeurs sont les mêmes, à un milliardième près`,
+    differ: (count) =>
+      count === 0 ? "aucune ne diffère" : `${count} ${count === 1 ? "diffère" : "diffèrent"} :`,
+    row: (row) => `ligne ${row}`,
+  },
   wroteBook: (path, title) =>
     `${path} est écrit : le cahier de chantier de « ${title} », à ouvrir dans un navigateur et à imprimer de là en grandeur réelle.`,
+  wrotePdf: (path, title) =>
+    `${path} est écrit : le cahier de chantier de « ${title} », à imprimer en grandeur réelle.`,
   wroteSheets: (path, title, tables) =>
     `${path} est écrit : « ${title} » avec ses formules, et une feuille pour chacun des ${tables} tableaux.`,
   solverFailed: (reason) =>

@@ -1,6 +1,7 @@
 import type { Drawing } from "@pegbook/engine"
 import type { Build, LinesOf } from "./build.ts"
 import { details } from "./details.ts"
+import { setOut } from "./set-out.ts"
 import { elevations, pictorial, plan, sectionAcross, sectionAlong } from "./views.ts"
 
 function drawingsOf(build: Build): readonly Drawing[] {
@@ -11,6 +12,7 @@ function drawingsOf(build: Build): readonly Drawing[] {
     ...elevations(build),
     ...details(build),
     pictorial(build),
+    setOut(build),
   ]
 }
 

@@ -21,7 +21,12 @@ const LAYERS = [
   { id: "net", title: "Net", fill: "net" },
   { id: "posts", title: "Net posts", fill: "post" },
   { id: "guards", title: "Guard posts", fill: "timber" },
+  { id: "middles", title: "Middle lines", fill: "middle" },
+  { id: "strings", title: "Strings", fill: "string" },
+  { id: "diagonals", title: "Diagonals", fill: "diagonal" },
+  { id: "triangle", title: "Triangle 3-4-5", fill: "diagonal" },
   { id: "outline", title: "Outline", fill: "outline", outline: true },
+  { id: "pegs", title: "Pegs", fill: "peg" },
   { id: "heights", title: "Heights", fill: "height" },
   { id: "dimensions", title: "Dimensions", fill: "dimension" },
 ] as const satisfies readonly Layer[]

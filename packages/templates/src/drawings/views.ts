@@ -43,7 +43,7 @@ function stack(build: Build): readonly Shape[] {
   ]
 }
 
-function pad(build: Build): readonly Shape[] {
+export function pad(build: Build): readonly Shape[] {
   if (build.stands !== "pad") return []
   return [
     {
@@ -155,7 +155,7 @@ function elevation(build: Build, side: Side): Drawing {
     {
       id: `side-${side.side}`,
       title: side.title,
-      says: `How the platform looks from ${side.title.toLowerCase()}, with its height above the ground there.`,
+      says: `How the platform looks from the ${side.title.toLowerCase()}, with its height above the ground there.`,
       look: side.look,
     },
     [

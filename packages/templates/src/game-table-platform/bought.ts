@@ -28,6 +28,7 @@ export const GAME_THINGS: readonly BoughtThing[] = [
     mass: { role: "tile" },
   },
   { item: "net post", quantity: "net_post_count", measure: "count", unit: "each" },
+  { item: "80 lb bag of concrete", quantity: ofAllNets("bags"), measure: "count", unit: "each" },
   {
     item: "net bolt",
     quantity: ofAllNets("bolts"),

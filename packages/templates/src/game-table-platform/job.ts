@@ -2,7 +2,7 @@ import type { Job } from "../parts/work.ts"
 import { CONNECTOR_NAILS, EDGE_SEALER, SITE_CONSUMABLES } from "../stages/consumables.ts"
 import { disposal, netWork, stepsWork, walkRound } from "../stages/finish.ts"
 import { endWork, joistWork, lineWork } from "../stages/frame.ts"
-import { blockWork, digging, markOut, stoneWork, survey } from "../stages/ground.ts"
+import { blockWork, digging, markOut, stoneWork, survey, TURF_OF_HOLES } from "../stages/ground.ts"
 import { edgeWork, sheetWork, tileWork } from "../stages/surface.ts"
 import { consumable, screwsInto } from "../stages/work.ts"
 import { GAME_THINGS } from "./bought.ts"
@@ -12,6 +12,8 @@ export const GAME_JOB: Job = {
   things: GAME_THINGS,
   consumables: [...SITE_CONSUMABLES, CONNECTOR_NAILS, EDGE_SEALER],
   lengthUnit: "ft",
+  turf: TURF_OF_HOLES,
+  holes: "net_order.hole_soil",
   works: [
     markOut,
     survey,

@@ -2,7 +2,7 @@ import type { Job } from "../parts/work.ts"
 import { CONNECTOR_NAILS, FABRIC_PINS, SITE_CONSUMABLES, STAPLES } from "../stages/consumables.ts"
 import { disposal, meshWork, stepsWork, walkRound } from "../stages/finish.ts"
 import { endWork, joistWork, lineWork } from "../stages/frame.ts"
-import { blockWork, digging, markOut, stoneWork, survey } from "../stages/ground.ts"
+import { blockWork, digging, markOut, stoneWork, survey, TURF_OF_HOLES } from "../stages/ground.ts"
 import { guardWork } from "../stages/guard.ts"
 import { boardWork } from "../stages/surface.ts"
 import { consumable, screwsInto } from "../stages/work.ts"
@@ -13,6 +13,7 @@ export const FLOOR_JOB: Job = {
   things: FLOOR_THINGS,
   consumables: [...SITE_CONSUMABLES, FABRIC_PINS, CONNECTOR_NAILS, STAPLES],
   lengthUnit: "m",
+  turf: TURF_OF_HOLES,
   works: [
     markOut,
     survey,

@@ -1,7 +1,8 @@
 import type { Section, TableEntry } from "@pegbook/engine"
 import { fastenerStrength } from "../parts/fastener-strength.ts"
 import { GUARD_JOINT, GUARD_POST } from "../parts/guard-posts.ts"
-import { membersOf, type PlatformMember } from "../parts/members.ts"
+import type { PlatformMember } from "../parts/member.ts"
+import { membersOf } from "../parts/members.ts"
 import { ARITHMETIC, GEOMETRY } from "../sources.ts"
 
 /** Where planks of the beams meet: how many of one beam over the same pad. */

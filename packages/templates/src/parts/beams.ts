@@ -249,7 +249,7 @@ export const beamJoints: Section = adapt(
       "beam_pieces.line": "Counted beam by beam, and across each beam from its near face.",
       "beam_joints.line": "As in the pieces.",
       "beam_pieces.stock":
-        "The shortest length you can buy that the piece comes out of. The cutting plan may put two into one.",
+        "The length on sale that the piece comes out of: the cheapest by your prices, the shortest where there are none. The cutting plan may put two into one.",
       joint_stagger_min:
         "Joints of two planks side by side are kept this far apart, so that at every joint another plank runs through.",
     },

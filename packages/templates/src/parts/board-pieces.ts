@@ -9,7 +9,7 @@ import { ARITHMETIC, GEOMETRY, TREATED_TIMBER, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import type { BoardBearers } from "./board-bearers.ts"
 
-/** What each row is cut from, and where boards meet. Needs: what the bearers name, board_rows, end_trim, rounding_tolerance. */
+/** What each row is cut from, and where boards meet. Needs: what the bearers name, board_size, board_rows, end_trim, rounding_tolerance, the user's prices. */
 export function boardPieces({ noun, nouns, positions, thickness, along }: BoardBearers): readonly Entry[] {
   const spliced: SplicedBoards = {
     bearers: positions,
@@ -17,6 +17,7 @@ export function boardPieces({ noun, nouns, positions, thickness, along }: BoardB
     length: along,
     overhang: "board_end_overhang",
     rows: "board_rows",
+    size: "board_size",
     stock: "board_stock",
     bearingMin: "board_joint_bearing_min",
     stagger: "board_joint_stagger",

@@ -4,7 +4,8 @@ import { BEAM_STATICS } from "../sources-actions.ts"
 import { DECKING_SPANS } from "../sources-deck.ts"
 import { factor } from "../strength/design-factors.ts"
 import type { BoardBearers } from "./board-bearers.ts"
-import { type LoneMember, memberTable, threshold } from "./members.ts"
+import { type LoneMember, threshold } from "./member.ts"
+import { memberTable } from "./members.ts"
 
 const TABLE_COVERS =
   "AND(board_thickness >= MIN(decking_spans.thickness); live_load <= MIN(decking_spans.load))"

@@ -4,13 +4,14 @@ import { ARITHMETIC } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import type { Job } from "./work.ts"
 
-/** What is carried away at the end. Needs things_by_stage, stock_to_buy, dug_volume_loose, and the packs of things. */
-export function disposalOf({ things, lengthUnit, turf }: Job): TableEntry {
+/** What is carried away at the end. Needs things_by_stage, stock_to_buy, timber_pieces, dug_volume_loose, what `holes` and `turf` name, and the packs of things. */
+export function disposalOf({ things, lengthUnit, holes, turf }: Job): TableEntry {
   const leavings: Leavings = {
     things,
     volumeUnit: lengthUnit === "ft" ? "yd3" : "m3",
     areaUnit: lengthUnit === "ft" ? "ft2" : "m2",
-    ...(turf === undefined ? {} : { turf }),
+    ...(holes === undefined ? {} : { holes }),
+    turf,
   }
   return {
     kind: "table",

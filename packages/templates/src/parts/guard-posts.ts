@@ -13,7 +13,7 @@ import { BEARING_LENGTH, DEFLECTION } from "../sources-strength.ts"
 import { figureTable } from "../strength/figure-table.ts"
 import { ofEach } from "../strength/of-each.ts"
 import type { LoadedJoint } from "./fastener-strength.ts"
-import type { PlatformMember } from "./members.ts"
+import type { PlatformMember } from "./member.ts"
 import { ofAllGuardPosts } from "./of-all.ts"
 import { POST_BOLT_FIGURES, pulledBoltColumns } from "./post-bolts.ts"
 

@@ -1,13 +1,14 @@
 import type { Section } from "@pegbook/engine"
-import { GEOMETRY, USER } from "../sources.ts"
+import { BAG_YIELD, GEOMETRY, USER } from "../sources.ts"
+import { POST_DEPTH } from "../sources-actions.ts"
 import { BALL, BALL_NET, HANGING, practice } from "../sources-frame.ts"
+import { NET_IN_GROUND } from "./wind-net.ts"
 
 /**
  * A net around the platform that stops balls.
  *
  * Needs: platform_length, platform_width, sheet_thickness, tile_thickness, rim_depth, height_above_ground,
- * rounding_tolerance,
- * near_limit_share.
+ * rounding_tolerance, near_limit_share, spoil_loose_factor, loaded_joints, and what `windOnNet` gives.
  */
 export const net: Section = {
   id: "net",
@@ -41,7 +42,7 @@ export const net: Section = {
       name: "net_height",
       label: "Height of the net above the surface",
       measure: "length",
-      default: "6 ft 6 in",
+      default: "5 ft",
       least: "2 ft",
       most: "12 ft",
       why: "A higher net stops more balls and catches more wind. From 5 ft to 8 ft is usual.",
@@ -174,8 +175,8 @@ export const net: Section = {
       name: "net_post_length",
       label: "Length of a post, at least",
       measure: "length",
-      formula: "net_height + tile_thickness + sheet_thickness + rim_depth",
-      why: "From the top of the net down the outside of the frame to its underside, so that there is something to bolt to. A post that goes into the ground is longer.",
+      formula: `net_height + IF(${NET_IN_GROUND}; height_above_ground + INDEX(net_wind.depth; 1); tile_thickness + sheet_thickness + rim_depth)`,
+      why: "From the top of the net to the foot of its hole, at the lowest ground; of a post that is bolted to the frame, to the underside of the rim.",
       sources: [GEOMETRY],
     },
     {
@@ -197,7 +198,7 @@ export const net: Section = {
       default: "1",
       least: "0",
       most: "4",
-      why: "One outwards, against the wind from the inside; the net itself holds it the other way but little.",
+      why: "One outwards, against the pull of the net and the wind from outside. Against the wind from inside only its foot holds it.",
       sources: [USER, practice("two guys at a corner, one at a post between")],
     },
     {
@@ -369,9 +370,25 @@ export const net: Section = {
           name: "bolts",
           label: "Bolts",
           measure: "count",
-          formula: "2 * net_post_count",
-          why: "Two through each post and the frame, one above the other. Their diameter stands with the joints under load.",
+          formula: `IF(${NET_IN_GROUND}; 0; 2) * net_post_count`,
+          why: "Two through each post and the rim, one above the other. None for posts that stand in the ground.",
           sources: [GEOMETRY],
+        },
+        {
+          name: "bolt_diameter",
+          label: "Thickness of a bolt",
+          measure: "length",
+          formula: "INDEX(loaded_joints.diameter; 1)",
+          why: "As in the joints that carry a load.",
+          sources: [USER],
+        },
+        {
+          name: "bolt_length",
+          label: "Length of a bolt, at least",
+          measure: "length",
+          formula: "INDEX(loaded_joints.holds; 1) + INDEX(loaded_joints.through; 1) + 2 * bolt_diameter",
+          why: "Through post and rim, and as much as it is thick at either end for washer and nut. Take the next length sold.",
+          sources: [GEOMETRY, practice("a bolt's own thickness for washer and nut")],
         },
         {
           name: "washers",
@@ -380,6 +397,48 @@ export const net: Section = {
           formula: "2 * bolts",
           why: "One at either end of each bolt.",
           sources: [GEOMETRY],
+        },
+        {
+          name: "holes",
+          label: "Holes for posts",
+          measure: "count",
+          formula: `IF(${NET_IN_GROUND}; 1; 0) * net_post_count`,
+          why: "One a post.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "hole_depth",
+          label: "Depth of a hole",
+          measure: "length",
+          formula: "INDEX(net_wind.depth; 1)",
+          why: "From the wind on the post and your soil; deeper where frost goes deeper.",
+          sources: [POST_DEPTH],
+        },
+        {
+          name: "hole_soil",
+          label: "Soil out of the holes, loose",
+          measure: "bulk_volume",
+          formula:
+            "holes * PI() / 4 * INDEX(net_wind_factors.hole_width; 1) ^ 2 * hole_depth * spoil_loose_factor",
+          why: "As it lies in the heap.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "concrete",
+          label: "Concrete",
+          measure: "volume",
+          formula:
+            "holes * MAX(0 * hole_depth ^ 3; (PI() / 4 * INDEX(net_wind_factors.hole_width; 1) ^ 2 - INDEX(net_wind.post_width; 1) ^ 2) * hole_depth)",
+          why: "Round the posts, the holes to the top.",
+          sources: [GEOMETRY],
+        },
+        {
+          name: "bags",
+          label: "Bags of concrete",
+          measure: "count",
+          formula: "MAX(0; ROUNDUP(concrete / INDEX(net_wind_factors.bag_yield; 1) - rounding_tolerance; 0))",
+          why: "Counted up once, for all holes together.",
+          sources: [BAG_YIELD],
         },
         {
           name: "rope",

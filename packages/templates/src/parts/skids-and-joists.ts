@@ -1,4 +1,4 @@
-import type { FloorMember } from "./members.ts"
+import type { FloorMember } from "./member.ts"
 
 /** Skids on their supports, and the joists that lie across them. Skids stand first: the supports take their loads. */
 export const SKIDS_AND_JOISTS: readonly FloorMember[] = [

@@ -4,11 +4,11 @@ import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, USER } from "../sources.ts"
 
 /** Lines of one member over supports, in the reader's words. */
 export interface SplicedLines {
-  /** One of them, lower case: "stringer"; the entries' names begin with it. */
+  /** One of them, lower case: "stringer"; the entries' names begin with it, that of its size among them. */
   readonly noun: string
   /** What a joint lies on, lower case: "sleeper". */
   readonly support: string
-  readonly member: Omit<SplicedMember, "stock">
+  readonly member: Omit<SplicedMember, "size" | "stock">
   /** The lengths sold that a workbook starts with. */
   readonly stock: string
   readonly bearingMin: string
@@ -86,7 +86,7 @@ function rules({ noun, support, stock, bearingMin }: SplicedLines): readonly Ent
 
 /** The pieces and the joints, found by the splice solver. */
 function layout({ noun, support, member }: SplicedLines): readonly Entry[] {
-  const spliced: SplicedMember = { ...member, stock: `${noun}_stock` }
+  const spliced: SplicedMember = { ...member, size: `${noun}_size`, stock: `${noun}_stock` }
   const from = spliceReads(spliced)
   return [
     {
@@ -130,7 +130,7 @@ function layout({ noun, support, member }: SplicedLines): readonly Entry[] {
         {
           name: "stock",
           label: "Bought as",
-          why: "The shortest length you can buy that the piece comes out of.",
+          why: "The length on sale that the piece comes out of: the cheapest by your prices, the shortest where there are none.",
           sources: [USER],
           measure: "length",
         },

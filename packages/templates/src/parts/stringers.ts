@@ -193,7 +193,7 @@ export const stringerJoints: Section = adapt(
       stringer_pieces: "What to cut for each line.",
       stringer_piece_count: "As many pieces to cut and to lay.",
       "stringer_pieces.stock":
-        "The shortest length you can buy that the piece comes out of. The cutting plan may put two into one, and cuts the cleats from what is left.",
+        "The length on sale that the piece comes out of: the cheapest by your prices, the shortest where there are none. The cutting plan may put two into one, and cuts the cleats from what is left.",
     },
   },
 )

@@ -1,7 +1,7 @@
 import type { Column, Entry, MeasureId, Section, Source, TableEntry } from "@pegbook/engine"
 import { column, figureColumn } from "../columns.ts"
 import { POST_DEPTH_READS, solvePostDepth } from "../solvers/post-depth.ts"
-import { ARITHMETIC, COMMON_PRACTICE, GEOMETRY, STATICS, USER } from "../sources.ts"
+import { ARITHMETIC, BAG_YIELD, COMMON_PRACTICE, GEOMETRY, STATICS, USER } from "../sources.ts"
 import {
   LATERAL_BEARING,
   MESH_SOLIDITY,
@@ -14,9 +14,10 @@ import {
   WIND_OPEN_FRAMES,
   YIELD_MODES,
 } from "../sources-actions.ts"
+import { practice } from "../sources-frame.ts"
 import { figureTable } from "../strength/figure-table.ts"
 import type { LoadedJoint } from "./fastener-strength.ts"
-import type { PlatformMember } from "./members.ts"
+import type { PlatformMember } from "./member.ts"
 import { POST_BOLT_FIGURES, pulledBoltColumns } from "./post-bolts.ts"
 import { VELOCITY_PRESSURE, windFactor, windPressure } from "./wind.ts"
 
@@ -24,6 +25,12 @@ const DECIDES =
   "A post that falls can hurt somebody. Your local code and someone who answers for it decide the posts and their fastening; take the net down before a storm and in winter."
 
 const SOILS = ["clay or silt", "sand", "gravel"] as const
+
+/** What posts stand in when they stand in no soil. */
+const FRAME = "the frame, bolted"
+
+/** Whether the posts stand in the ground: of a workbook that has this section. */
+export const NET_IN_GROUND = `net_post_soil <> "${FRAME}"`
 
 const JOINT = "net post on its two bolts, pushed along the rim"
 
@@ -62,19 +69,11 @@ const factors: TableEntry = {
       WIND_BUILDINGS,
     ),
     figureColumn(
-      "bolt_top",
-      "Upper bolt below the surface",
+      "bolt_edge",
+      "A bolt from the edge of the rim",
       "length",
-      "3 in",
-      "Where the post is bolted to the outside of the frame.",
-      USER,
-    ),
-    figureColumn(
-      "bolt_spacing",
-      "From the upper bolt to the lower",
-      "length",
-      "6 in",
-      "The two bolts hold the post upright by pulling and pushing: the farther apart, the less each must hold.",
+      "1 1/2 in",
+      "The upper bolt below the rim's top, the lower one above its underside: nearer to the edge the wood splits.",
       USER,
     ),
     ...POST_BOLT_FIGURES,
@@ -83,15 +82,31 @@ const factors: TableEntry = {
       "Width of a post's hole in the ground",
       "length",
       "10 in",
-      "Filled with concrete or tamped stone to its full width. A wider one leans on more soil.",
+      "Filled with concrete to its full width. A wider one leans on more soil.",
       USER,
+    ),
+    figureColumn(
+      "bag_yield",
+      "An 80 lb bag of concrete fills",
+      "volume",
+      "0.60 ft3",
+      "Mixed and poured.",
+      BAG_YIELD,
+    ),
+    figureColumn(
+      "bent_below",
+      "In the ground it is bent most at this share of its depth",
+      "ratio",
+      "0.333",
+      "At the ground it is not held yet: the soil takes the bending over little by little. Where the soil's pressure is counted, from memory.",
+      practice("a pole's bending grows to about a third of its depth"),
     ),
     figureColumn(
       "soil_counts",
       "The soil's pressure counts times",
       "ratio",
-      "1",
-      "2 for poles that stand alone and may move half an inch at the ground, by one code.",
+      "2",
+      "By one code, for poles that stand alone and may move half an inch at the ground, as these may. 1 for what may not.",
       USER,
       POST_DOUBLING,
     ),
@@ -248,10 +263,26 @@ const STEPS: readonly Column[] = [
     POST_MOMENT,
   ),
   column(
+    "bolt_top",
+    "Upper bolt below the surface",
+    "length",
+    `tile_thickness + sheet_thickness + ${net("bolt_edge")}`,
+    "Of a post that is bolted to the outside of the rim: as high on it as may be.",
+    GEOMETRY,
+  ),
+  column(
+    "bolt_spacing",
+    "From the upper bolt to the lower",
+    "length",
+    `MAX(${net("bolt_edge")} / 3; rim_depth - 2 * ${net("bolt_edge")})`,
+    "The two bolts hold the post upright by pulling and pushing: the farther apart, the less each must hold. More than the rim is deep there is not.",
+    GEOMETRY,
+  ),
+  column(
     "bolt_moment",
     "Bending of a post at its upper bolt",
     "moment",
-    `post_force * (net_height / 2 + ${net("bolt_top")})`,
+    "post_force * (net_height / 2 + bolt_top)",
     "Where it is bent most: it is free from there up.",
     STATICS,
   ),
@@ -259,7 +290,7 @@ const STEPS: readonly Column[] = [
     "bolt_force",
     "Pull on the upper bolt",
     "force",
-    `post_force * (net_height / 2 + ${net("bolt_top")} + ${net("bolt_spacing")}) / ${net("bolt_spacing")}`,
+    "post_force * (net_height / 2 + bolt_top + bolt_spacing) / bolt_spacing",
     "Turning about the lower bolt. The rim that the bolt goes through is pulled off its joists by the same force: block behind it and screw the blocks to the joists.",
     STATICS,
   ),
@@ -284,7 +315,7 @@ const STEPS: readonly Column[] = [
       "The same at a corner that nothing else holds",
       "force",
       "IF(post_load = 0; 0 * bolt_force; bolt_force * (post_load - pressure * bay / 2) / post_load)",
-      "With half a bay of the other net. Over what a bolt may carry, the bolts alone do not hold a corner: its guy line or a brace has to.",
+      "With half a bay of the other net. It counts where a corner has fewer than two guy lines, one against each of its nets.",
       STATICS,
     ),
     cautions: ["Hold every corner with a guy line or a brace against each of its nets."],
@@ -293,8 +324,8 @@ const STEPS: readonly Column[] = [
     "joint_ratio",
     "Its bolts, of what they may bear",
     "share",
-    "MAX(washer_ratio; bolt_ratio; INDEX(loaded_joints.ratio; 1))",
-    "The worst of washer, steel, and how the joint yields when it is pushed sideways.",
+    `IF(${NET_IN_GROUND}; 0; MAX(washer_ratio; bolt_ratio; INDEX(loaded_joints.ratio; 1)))`,
+    "The worst of washer, steel, and how the joint yields when it is pushed sideways. 0 for posts that stand in the ground: they have none.",
     YIELD_MODES,
   ),
   column(
@@ -309,7 +340,7 @@ const STEPS: readonly Column[] = [
     "tipping",
     "Tipping of the platform by its nets",
     "moment",
-    "pressure * net_height * (height_above_ground + net_height / 2) * MAX(net_sides * platform_length; net_ends * platform_length * IF(platform_length = 0; 0; (platform_width / platform_length) ^ 2))",
+    `IF(${NET_IN_GROUND}; 0; 1) * pressure * net_height * (height_above_ground + net_height / 2) * MAX(net_sides * platform_length; net_ends * platform_length * IF(platform_length = 0; 0; (platform_width / platform_length) ^ 2))`,
     "Nets on the frame pry at the whole platform. Across it, or along it brought to the same arm, whichever is worse.",
     STATICS,
   ),
@@ -325,8 +356,8 @@ const STEPS: readonly Column[] = [
     "lateral",
     "Sideways pressure counted on",
     "pressure",
-    `INDEX(lateral_bearings.pressure; MATCH(net_post_soil; lateral_bearings.soil; 0)) * ${net("soil_counts")}`,
-    "One foot down, in your soil.",
+    `IF(${NET_IN_GROUND}; INDEX(lateral_bearings.pressure; MATCH(net_post_soil; lateral_bearings.soil; 0)); 0 * MAX(lateral_bearings.pressure)) * ${net("soil_counts")}`,
+    "One foot down, in your soil. 0 for posts that stand in none.",
     LATERAL_BEARING,
     POST_DOUBLING,
   ),
@@ -337,6 +368,30 @@ const STEPS: readonly Column[] = [
     "height_above_ground + net_height / 2",
     "The middle of the net.",
     GEOMETRY,
+  ),
+  column(
+    "depth",
+    "Depth of a post in the ground",
+    "length",
+    "IF(COUNT(net_post_embedment.found) = 0; 0 * arm; INDEX(net_post_embedment.found; COUNT(net_post_embedment.found)))",
+    "The last of the tries. 0 for posts that stand in no soil.",
+    POST_DEPTH,
+  ),
+  column(
+    "ground_moment",
+    "Bending of a post in the ground",
+    "moment",
+    `post_force * (arm + ${net("bent_below")} * depth)`,
+    "Where it is bent most, a little below the ground.",
+    STATICS,
+  ),
+  column(
+    "ground_shear",
+    "Push of the soil on a post",
+    "force",
+    "IF(depth = 0; 0 * post_force; post_force + ground_moment / depth)",
+    "The soil holds it at two heights that push against one another: more than the wind itself.",
+    STATICS,
   ),
 ]
 
@@ -353,10 +408,10 @@ const embedment: TableEntry = {
   name: "net_post_embedment",
   label: "Depth of a post that stands in the ground, try by try",
   rows: { kind: "solved", from: POST_DEPTH_READS, solve: solvePostDepth },
-  why: "For posts beside the platform that nothing holds at the ground. The formula needs the depth to give the depth, so it is tried until the two agree: the last row counts.",
+  why: "For posts beside the platform that nothing holds at the ground; empty where they stand on the frame. The formula needs the depth to give the depth, so it is tried until the two agree: the last row counts.",
   sources: [POST_DEPTH, COMMON_PRACTICE],
   cautions: [
-    "Have buried cables and pipes marked before you dig. Where the ground freezes, the hole goes to the frost depth too.",
+    "Have buried cables and pipes marked before you dig. Where the ground freezes, the hole goes to the frost depth too. Cover an open hole.",
     DECIDES,
   ],
   columns: [
@@ -380,7 +435,7 @@ const embedment: TableEntry = {
   ],
 }
 
-/** A net's post as a member: bolted at the surface, free above it, bent by wind. */
+/** A net's post as a member: in the ground or bolted to the rim, free above, bent by wind. */
 export const NET_POST: PlatformMember = {
   member: "net posts",
   noun: "net post",
@@ -392,8 +447,8 @@ export const NET_POST: PlatformMember = {
   acts: {
     covered: "INDEX(net_wind.covered; 1)",
     span: "net_height",
-    moment: "live_factor * INDEX(net_wind.bolt_moment; 1)",
-    shear: "live_factor * INDEX(net_wind.bolt_force; 1)",
+    moment: `live_factor * IF(${NET_IN_GROUND}; INDEX(net_wind.ground_moment; 1); INDEX(net_wind.bolt_moment; 1))`,
+    shear: `live_factor * IF(${NET_IN_GROUND}; INDEX(net_wind.ground_shear; 1); INDEX(net_wind.bolt_force; 1))`,
     joint: "INDEX(net_wind.joint_ratio; 1)",
   },
   remedies: [
@@ -401,9 +456,10 @@ export const NET_POST: PlatformMember = {
     { input: "net_height", toward: "less", step: "6 in" },
     { input: "net_post_size", toward: "more" },
   ],
+  advice: ["Bolts through a rim hold a low net only: for a higher one set the posts in the ground."],
 }
 
-/** Wind along a rim pushes the upper bolt sideways: along the rim's grain, across the post's. */
+/** Wind along a rim pushes the upper bolt sideways: along the rim's grain, across the post's. A corner is held by its guy lines, or by its bolts. */
 export const NET_JOINT: LoadedJoint = {
   joint: JOINT,
   fastener: "bolt",
@@ -412,7 +468,7 @@ export const NET_JOINT: LoadedJoint = {
   holds: "3 1/2 in",
   through: "1 1/2 in",
   across: { holds: true, through: false },
-  force: "INDEX(net_wind.along_force; 1)",
+  force: `IF(${NET_IN_GROUND}; 0; 1) * IF(net_guys_per_corner >= 2; INDEX(net_wind.along_force; 1); INDEX(net_wind.corner_force; 1))`,
   count: "1",
   lasts: "wind",
 }
@@ -441,7 +497,8 @@ const overturn: Entry = {
  * Wind on a light net and on its posts. The posts' timber is a row of `members`, by {@link NET_POST}.
  *
  * Needs: net_mesh, net_height, net_ends, net_sides, net_runs, net_guy_reach, platform_length, platform_width,
- * platform_area, skid_overhang, height_above_ground, dead_load, dressed_sizes, near_limit_share.
+ * platform_area, skid_overhang, height_above_ground, dead_load, dressed_sizes, net_guys_per_corner, tile_thickness,
+ * sheet_thickness, rim_depth, near_limit_share.
  * Gives: the names of `windPressure`; net_twine, net_post_size, net_post_soil, net_wind (one row, a column
  * a step), net_wind_factors, net_shape_factors, lateral_bearings, net_post_embedment, net_overturn_check.
  */
@@ -475,11 +532,11 @@ export const windOnNet: Section = {
     {
       kind: "input",
       name: "net_post_soil",
-      label: "Soil that posts would stand in",
+      label: "Net posts stand in",
       measure: "text",
       default: SOILS[0],
-      choices: SOILS,
-      why: "For posts set in the ground beside the platform.",
+      choices: [...SOILS, FRAME],
+      why: "In holes in your soil, just outside the frame; or bolted to the outside of its rim, which holds a low net only: the rim is not deep enough to keep two bolts apart.",
       sources: [USER, LATERAL_BEARING],
     },
     factors,

@@ -5,9 +5,10 @@ import { ARITHMETIC, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import { type Consumable, consumablesBought, consumablesOf } from "../stages/consumables.ts"
 import type { Work } from "../stages/work.ts"
+import { batteriesOf } from "./batteries.ts"
 import { disposalOf } from "./disposal.ts"
 import { rowChoice } from "./row-choice.ts"
-import { batteries, handToolsOf, toolsOf, toolTables } from "./tools.ts"
+import { handToolsOf, toolsOf, toolTables } from "./tools.ts"
 
 /** A job in the order of its work. */
 export interface Job {
@@ -17,8 +18,10 @@ export interface Job {
   readonly consumables: readonly Consumable[]
   /** The unit in which lengths of timber are added up. */
   readonly lengthUnit: "ft" | "m"
-  /** Name of the area that turf is lifted from, where the whole of it is. */
-  readonly turf?: string
+  /** Name of the loose soil out of holes that are not part of the dig. */
+  readonly holes?: string
+  /** Names whose product is the area that turf is lifted from. */
+  readonly turf: readonly string[]
 }
 
 /** The stages of a job, each with people and hours from the table of rates. */
@@ -59,7 +62,7 @@ export function workOf(job: Job): Section {
       consumablesOf(job.consumables),
       toolsOf(job.works),
       handToolsOf(job.works),
-      batteries,
+      ...batteriesOf(job.works),
       thingsByStage(job),
       disposalOf(job),
       nothingForgotten,

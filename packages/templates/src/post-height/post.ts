@@ -1,6 +1,6 @@
 import type { Column, MeasureId, Section, Source } from "@pegbook/engine"
 import { column } from "../columns.ts"
-import { FOUND, sizeClass } from "../parts/members.ts"
+import { FOUND, sizeClass } from "../parts/member-values.ts"
 import { ARITHMETIC, GEOMETRY, PS_20, STATICS, USER } from "../sources.ts"
 import {
   COLUMN_STABILITY,

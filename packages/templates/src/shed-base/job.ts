@@ -20,7 +20,7 @@ export const SHED_JOB: Job = {
   things: SHED_THINGS,
   consumables: [...SITE_CONSUMABLES, FABRIC_PINS, EDGING_STAKES, CONNECTOR_NAILS, EDGE_SEALER, STAPLES],
   lengthUnit: "ft",
-  turf: "turf_area",
+  turf: ["turf_area"],
   works: [
     markOut,
     survey,

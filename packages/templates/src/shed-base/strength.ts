@@ -1,5 +1,6 @@
 import { GUARD_POST } from "../parts/guard-posts.ts"
-import { membersOf, type PlatformMember } from "../parts/members.ts"
+import type { PlatformMember } from "../parts/member.ts"
+import { membersOf } from "../parts/members.ts"
 import { sheetStrength } from "../parts/sheet-strength.ts"
 import { SKIDS_AND_JOISTS } from "../parts/skids-and-joists.ts"
 

@@ -1,4 +1,4 @@
-import { type MeasureId, readValue, type SolverGiven, type StageValue } from "@pegbook/engine"
+import { type MeasureId, Remembered, readValue, type SolverGiven, type StageValue } from "@pegbook/engine"
 
 /** Something that is bought, and where the graph holds how much of it. */
 export interface BoughtThing {
@@ -40,6 +40,13 @@ export function sameItem(one: string, other: string): boolean {
 
 /** What two names that mean the same thing have in common. */
 export function keyOf(item: string): string {
+  return KEYS.of(item, keyAnew)
+}
+
+/** Every thing is looked for among all others, at each edit. */
+const KEYS = new Remembered<string, string>(5_000)
+
+function keyAnew(item: string): string {
   return item.trim().toLowerCase().replaceAll("×", "x").replaceAll(/\s+/g, " ").replace(/s$/, "")
 }
 

@@ -19,7 +19,7 @@ const MOST_TRIES = 100
 /**
  * The depth of a post that nothing holds at the ground: the published formula gives the depth from the soil's sideways
  * pressure at a third of that depth, so it is tried again and again, each time from half way between the depth tried and
- * the depth found. One row a try: try, depth, pressure, reach (A of the formula), found.
+ * the depth found. One row a try: try, depth, pressure, reach (A of the formula), found. None where no wind or no soil is.
  */
 export function solvePostDepth(given: SolverGiven): Solution {
   const [force, arm, width] = [
@@ -28,8 +28,9 @@ export function solvePostDepth(given: SolverGiven): Solution {
     given.number("net_wind_factors.hole_width"),
   ]
   const method = "repeated tries of the published formula, each from half way to the last answer"
-  if (force <= 0) return { rows: [], report: { method, unmet: [] } }
   const perDepth = given.number("net_wind.lateral") / given.number("net_wind_factors.reference_depth")
+  // No wind, or a post that stands in no soil.
+  if (force <= 0 || perDepth <= 0) return { rows: [], report: { method, unmet: [] } }
   const [factor, ratio, cap] = [
     given.number("net_wind_factors.depth_factor"),
     given.number("net_wind_factors.depth_ratio"),

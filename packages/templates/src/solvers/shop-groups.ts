@@ -17,7 +17,7 @@ export type ShopGroup = (typeof SHOP_GROUPS)[number]
 const THINGS: Readonly<Record<ShopGroup, readonly string[]>> = {
   timber: ["guard post"],
   "sheets and surface": ["sheet", "tile"],
-  "masonry and stone": ["block", "slab", "stone"],
+  "masonry and stone": ["block", "slab", "stone", "80 lb bag of concrete"],
   "ground works": ["fabric", "fabric pin", "edging", "edging stake", "mesh roll"],
   fixings: [
     "screws",

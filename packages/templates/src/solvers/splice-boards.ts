@@ -1,5 +1,7 @@
 import type { Solution, SolverGiven, SolverReport } from "@pegbook/engine"
+import { BOARD_PRICE_READS } from "./board-prices.ts"
 import { type SplicePlan, splice } from "./splice.ts"
+import { pricedStock, spliceReport } from "./splice-stock.ts"
 
 /** Where the graph holds rows of boards over bearers. Every field is the name of an entry or a column. */
 export interface SplicedBoards {
@@ -11,6 +13,8 @@ export interface SplicedBoards {
   readonly length: string
   readonly overhang: string
   readonly rows: string
+  /** The nominal size, a text. */
+  readonly size: string
   /** The lengths sold, a list. */
   readonly stock: string
   readonly bearingMin: string
@@ -20,13 +24,13 @@ export interface SplicedBoards {
 
 /** The names that the pieces of these rows are worked from. */
 export function splicedBoardsReads(names: SplicedBoards): readonly string[] {
-  return [...Object.values(names), "end_trim"]
+  return [...Object.values(names), "end_trim", ...BOARD_PRICE_READS]
 }
 
 /** The pieces of all rows, one a row: line, piece, from, to, length. Boards are shared out by the timber plan. */
 export function solveBoardPieces(names: SplicedBoards): (given: SolverGiven) => Solution {
   return (given) => {
-    const plan = planOf(names, given)
+    const { plan, report } = laidOut(names, given)
     const rows = plan.lines.flatMap((pieces, line) =>
       pieces.map(({ from, to }, index) => ({
         line: line + 1,
@@ -36,49 +40,52 @@ export function solveBoardPieces(names: SplicedBoards): (given: SolverGiven) => 
         length: to - from,
       })),
     )
-    return { rows, report: reportOf(plan) }
+    return { rows, report }
   }
 }
 
 /** The joints of all rows, one a row: line, position, support, bearing. What is unmet is said once, with the pieces. */
 export function solveBoardJoints(names: SplicedBoards): (given: SolverGiven) => Solution {
   return (given) => {
-    const plan = planOf(names, given)
+    const { plan, report } = laidOut(names, given)
     const rows = plan.joints.flatMap((joints, line) => joints.map((joint) => ({ line: line + 1, ...joint })))
-    return { rows, report: { ...reportOf(plan), unmet: [] } }
+    return { rows, report: { ...report, unmet: [] } }
   }
 }
 
-function planOf(names: SplicedBoards, given: SolverGiven): SplicePlan {
+function laidOut(
+  names: SplicedBoards,
+  given: SolverGiven,
+): { readonly plan: SplicePlan; readonly report: SolverReport } {
   const supports = given.column(names.bearers).map(Number)
   const bearing = given.number(names.bearing)
-  const trimmed = 2 * given.number("end_trim")
   const overhang = given.number(names.overhang)
-  return splice({
+  const { stocks, measure } = pricedStock(
+    given,
+    given.text(names.size),
+    given.column(names.stock).map(Number),
+    2 * given.number("end_trim"),
+  )
+  const plan = splice({
     supports,
     bearings: supports.map(() => bearing),
     start: -overhang,
     end: given.number(names.length) + overhang,
-    stocks: given.column(names.stock).map((sold) => ({ length: Number(sold) - trimmed, cost: Number(sold) })),
+    stocks,
     bearingMin: given.number(names.bearingMin),
     lines: given.number(names.rows),
     stagger: given.number(names.stagger),
     pieceMin: given.number(names.pieceMin),
     shortfall: 0,
   })
-}
-
-function reportOf({ lines, cost, unmet }: SplicePlan): SolverReport {
-  const method = "dynamic programming over the bearers, two neighbouring rows at once"
-  if (lines.length === 0) return { method, unmet }
-  return {
-    method,
-    objective: {
-      says: "length, were each piece cut from a board of its own",
-      measure: "length",
-      value: cost,
+  const report = spliceReport(
+    plan,
+    measure,
+    "dynamic programming over the bearers, two neighbouring rows at once",
+    {
+      length: "length, were each piece cut from a board of its own",
+      money: "boards, by your prices, were each piece cut from a board of its own",
     },
-    bound: cost,
-    unmet,
-  }
+  )
+  return { plan, report }
 }

@@ -1,5 +1,7 @@
 import type { Solution, SolverGiven, SolverReport } from "@pegbook/engine"
+import { BOARD_PRICE_READS } from "./board-prices.ts"
 import { type SplicePlan, splice } from "./splice.ts"
+import { pricedStock, spliceReport } from "./splice-stock.ts"
 
 /** Where the graph holds a member that lies in alike lines over supports. Every field is the name of an entry or column. */
 export interface SplicedMember {
@@ -11,30 +13,34 @@ export interface SplicedMember {
   readonly length: string
   /** How many lines. */
   readonly lines: string
+  /** The nominal size, a text. */
+  readonly size: string
   /** The lengths sold, a list. */
   readonly stock: string
 }
 
 /** The names that the layout of a member is worked from. */
 export function spliceReads(member: SplicedMember): readonly string[] {
-  const { supports, bearings, length, lines, stock } = member
+  const { supports, bearings, length, lines, size, stock } = member
   return [
     supports,
     bearings,
     length,
     lines,
+    size,
     stock,
     "joint_bearing_min",
     "joint_stagger_min",
     "piece_length_min",
     "shortfall_allowed",
+    ...BOARD_PRICE_READS,
   ]
 }
 
 /** The pieces of all lines, one a row: line, piece, from, to, length, stock. */
 export function solveLinePieces(member: SplicedMember): (given: SolverGiven) => Solution {
   return (given) => {
-    const plan = planOf(member, given)
+    const { plan, report } = laidOut(member, given)
     const rows = plan.lines.flatMap((pieces, line) =>
       pieces.map((piece, index) => ({
         line: line + 1,
@@ -45,7 +51,7 @@ export function solveLinePieces(member: SplicedMember): (given: SolverGiven) => 
         stock: piece.stock.length,
       })),
     )
-    return { rows, report: reportOf(plan) }
+    return { rows, report }
   }
 }
 
@@ -55,38 +61,42 @@ export function solveLinePieces(member: SplicedMember): (given: SolverGiven) => 
  */
 export function solveLineJoints(member: SplicedMember): (given: SolverGiven) => Solution {
   return (given) => {
-    const plan = planOf(member, given)
+    const { plan, report } = laidOut(member, given)
     const rows = plan.joints.flatMap((joints, line) => joints.map((joint) => ({ line: line + 1, ...joint })))
-    return { rows, report: { ...reportOf(plan), unmet: [] } }
+    return { rows, report: { ...report, unmet: [] } }
   }
 }
 
-function planOf(member: SplicedMember, given: SolverGiven): SplicePlan {
-  return splice({
+function laidOut(
+  member: SplicedMember,
+  given: SolverGiven,
+): { readonly plan: SplicePlan; readonly report: SolverReport } {
+  const { stocks, measure } = pricedStock(
+    given,
+    given.text(member.size),
+    given.column(member.stock).map(Number),
+    0,
+  )
+  const plan = splice({
     supports: given.column(member.supports).map(Number),
     bearings: given.column(member.bearings).map(Number),
     start: 0,
     end: given.number(member.length),
-    stocks: given.column(member.stock).map((length) => ({ length: Number(length), cost: Number(length) })),
+    stocks,
     bearingMin: given.number("joint_bearing_min"),
     lines: given.number(member.lines),
     stagger: given.number("joint_stagger_min"),
     pieceMin: given.number("piece_length_min"),
     shortfall: given.number("shortfall_allowed"),
   })
-}
-
-function reportOf(plan: SplicePlan): SolverReport {
-  const method = "dynamic programming over the supports, two neighbouring lines at once"
-  if (plan.lines.length === 0) return { method, unmet: plan.unmet }
-  return {
-    method,
-    objective: {
-      says: "length bought, each piece from a board of its own",
-      measure: "length",
-      value: plan.cost,
+  const report = spliceReport(
+    plan,
+    measure,
+    "dynamic programming over the supports, two neighbouring lines at once",
+    {
+      length: "length bought, each piece from a board of its own",
+      money: "boards bought, by your prices, each piece from a board of its own",
     },
-    bound: plan.cost,
-    unmet: plan.unmet,
-  }
+  )
+  return { plan, report }
 }

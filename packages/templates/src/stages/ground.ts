@@ -48,6 +48,9 @@ export const survey: Work = {
   tools: [],
 }
 
+/** Names whose product is the area that turf is lifted from where there is a hole under each support. */
+export const TURF_OF_HOLES = ["support_count", "stone_bed_length", "stone_bed_width"] as const
+
 /** Digging: of holes, trenches or the whole area. Needs greatest_dig, least_dig, dug_volume and its barrows. */
 export function digging(what: string): Work {
   return {

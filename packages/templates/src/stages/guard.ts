@@ -30,6 +30,7 @@ export const guardWork: Work = {
       "A guard that gives way is worse than none: people lean on it. Keep everybody off the edge until posts, rails and infill stand as your code says.",
       CAUTION.eyes,
       CAUTION.treated,
+      CAUTION.power,
     ],
     safeStop: "Bar the edge with a rope set well back until the guard is whole.",
   },

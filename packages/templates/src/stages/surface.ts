@@ -91,7 +91,7 @@ export function edgeWork(parts: readonly string[], ...more: readonly StageNeed[]
       says: ["{edging_length} of edge boards go round, in the pieces below. Ends meet over timber."],
       needs: [timberFor("edge boards", ...parts), ...more],
       tools: ["saw", "drill-driver", "clamps"],
-      cautions: [CAUTION.eyes, CAUTION.treated],
+      cautions: [CAUTION.eyes, CAUTION.treated, CAUTION.power],
       safeStop: "After any side.",
     },
     rate: { of: "a piece", number: "COUNT(edge_pieces.length)", each: "20 min", people: 2 },

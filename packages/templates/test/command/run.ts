@@ -17,6 +17,9 @@ export interface Ran {
 /** These wait for proofs unless they are told not to. */
 const PROVING = new Set(["calc", "why"])
 
+const absent = () => Promise.reject(new Error("screens are not here: run it with spawned()"))
+const NO_SCREENS = { page: absent, pdf: absent, noPdf: () => undefined }
+
 /** Runs the headless command here, with the plans made at once: what it prints, and what its exit status would be. */
 export function pegbook(...args: string[]): Ran {
   const written = { out: "", err: "" }
@@ -32,7 +35,7 @@ export function pegbook(...args: string[]): Ran {
   ]
   try {
     const given = PROVING.has(args[0] ?? "") ? [...args, "--seconds=0"] : args
-    const status = main(given, () => Promise.reject(new Error("screens are not here: run it with spawned()")))
+    const status = main(given, NO_SCREENS)
     if (status instanceof Promise) throw new Error("this command waits for a solver: run it with spawned()")
     return { status, ...written }
   } finally {

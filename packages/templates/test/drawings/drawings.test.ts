@@ -53,6 +53,7 @@ describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s
         "side-4",
         "detail-edge",
         "stack",
+        "set-out",
       ]),
     )
     expect(new Set(ids).size).toBe(ids.length)
@@ -134,6 +135,52 @@ describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s
       expect((left + right) / 2).toBeCloseTo(metres(book, "joists.position", joist.of.row), 9)
       expect(right - left).toBeCloseTo(metres(book, "joist_thickness"), 9)
     }
+  })
+
+  test("pegs stand where their offsets say, strings cross at the corners, and diagonals join opposite ones", () => {
+    const shapes = shapesOf("set-out")
+    const pegs = new Map(
+      shapes.flatMap((shape) => (shape.kind === "mark" ? [[shape.label ?? "", shape.at] as const] : [])),
+    )
+    expect(pegs.size).toBe(book.table("set_out_points").rowCount)
+    const [long, wide] = [metres(book, "platform_length"), metres(book, "platform_width")]
+    const corners = { A: [0, 0], B: [long, 0], C: [long, wide], D: [0, wide] } as const
+    for (const [letter, [u, v]] of Object.entries(corners)) {
+      expect(pegs.get(letter)?.u, letter).toBeCloseTo(u, 9)
+      expect(pegs.get(letter)?.v, letter).toBeCloseTo(v, 9)
+    }
+    const drawnOn = (layer: string) =>
+      shapes.flatMap((shape) => (shape.kind === "line" && shape.layer === layer ? [shape.points] : []))
+    // A string through two corners: both lie between its pegs, on the straight line from one to the other.
+    const strings = drawnOn("strings")
+    for (const [one, other] of [
+      ["A", "B"],
+      ["D", "C"],
+      ["A", "D"],
+      ["B", "C"],
+    ] as const)
+      expect(
+        strings.filter(([from, to]) =>
+          [one, other].every((letter) => {
+            const [u, v] = corners[letter]
+            if (from === undefined || to === undefined) return false
+            const left = Math.hypot(u - from.u, v - from.v)
+            const right = Math.hypot(to.u - u, to.v - v)
+            return Math.abs(left + right - Math.hypot(to.u - from.u, to.v - from.v)) < HAIR && left > 0.1
+          }),
+        ),
+        `${one}${other}`,
+      ).toHaveLength(1)
+    const spans = drawnOn("diagonals").map(([a, b]) =>
+      Math.hypot((b?.u ?? 0) - (a?.u ?? 0), (b?.v ?? 0) - (a?.v ?? 0)),
+    )
+    expect(spans).toHaveLength(2)
+    for (const span of spans) expect(span).toBeCloseTo(Math.hypot(long, wide), 9)
+    // Sides of 3 and 4 parts have 5 across: Euclid I.48.
+    const [across] = drawnOn("triangle")
+    const parts = [across?.[0]?.v ?? 0, across?.[1]?.u ?? 0]
+    expect((parts[0] ?? 0) / 3).toBeCloseTo((parts[1] ?? 0) / 4, 9)
+    expect(drawnOn("middles")).toHaveLength(book.table("set_out_lines").rowCount)
   })
 
   test("each support's hole goes from its ground to its bottom, and its stone to where the timber or block lies", () => {

@@ -1,4 +1,11 @@
-import { type Book, type Definition, openBook, type Section, type Source } from "@pegbook/engine"
+import {
+  type Book,
+  type Definition,
+  openBook,
+  type Section,
+  type Source,
+  type TableEntry,
+} from "@pegbook/engine"
 import { blocking } from "../../src/parts/blocking.ts"
 import { edgeBoards } from "../../src/parts/edge-boards.ts"
 import { fixings } from "../../src/parts/fixings.ts"
@@ -63,6 +70,33 @@ const ground: Section = {
   ],
 }
 
+const one = (name: string, columns: Readonly<Record<string, string>>): TableEntry => ({
+  kind: "table",
+  name,
+  rows: { kind: "figures" },
+  columns: Object.entries(columns).map(([column, value]) => ({
+    name: column,
+    measure: column === "bag_yield" ? "volume" : "length",
+    values: [value],
+    ...said,
+  })),
+  ...said,
+})
+
+/** Stands for the wind on a net, and for what its posts stand in. */
+const posts: Section = {
+  id: "posts",
+  title: "Posts",
+  says: "What a net needs from its posts' foot.",
+  entries: [
+    { kind: "input", name: "net_post_soil", measure: "text", default: "clay or silt", ...said },
+    { kind: "input", name: "spoil_loose_factor", measure: "ratio", default: "1.25", ...said },
+    one("net_wind", { depth: "4 ft", post_width: "3 1/2 in" }),
+    one("net_wind_factors", { hole_width: "10 in", bag_yield: "0.6 ft3" }),
+    one("loaded_joints", { diameter: "3/4 in", holds: "3 1/2 in", through: "1 1/2 in" }),
+  ],
+}
+
 /** What timber is priced by; nothing is entered. */
 const asked: Section = {
   id: "prices",
@@ -85,6 +119,7 @@ export const PLATFORM: Definition = {
     sheets,
     tiles,
     edgeBoards,
+    posts,
     net,
     fixings,
     timber,

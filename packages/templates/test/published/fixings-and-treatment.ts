@@ -211,6 +211,12 @@ export const fixingsAndTreatment: readonly PublishedValue[] = [
     row: ["battery_charges.temperature", "0 °C"],
     note: "80 to 90 per cent: the lower is taken.",
   }),
+  published("k-001", "The same comparison, nickel-cadmium", "B", "battery_charges.capacity", "40 %", {
+    row: ["battery_charges.temperature", "-18 °C"],
+  }),
+  published("k-002", "The same comparison, nickel-metal hydride", "B", "battery_charges.capacity", "0 %", {
+    row: ["battery_charges.temperature", "-15 °C"],
+  }),
   published("k-009", "Energy of one screw, from the battery", "M", "battery_charges.per_screw", "0.305 Wh", {
     row: ["battery_charges.temperature", "20 °C"],
     within: 0.02,

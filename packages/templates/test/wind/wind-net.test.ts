@@ -39,21 +39,20 @@ describe("wind on a net against worked examples", () => {
   })
 
   test("bending, bolts and stress of a post by hand", () => {
-    const book = workbook({
-      net_height: "6 ft",
-      "net_wind_factors.bolt_top.1": "3 in",
-      "net_wind_factors.bolt_spacing.1": "9 in",
-    })
+    const book = workbook({ net_height: "6 ft", net_post_soil: "the frame, bolted" })
+    // In feet: 1 1/2 in below the rim's top, and as much above the underside of a rim of 5 1/2 in.
+    const top = book.in("ft", "tile_thickness") + book.in("ft", "sheet_thickness") + 1.5 / 12
+    const apart = 2.5 / 12
     const load =
       book.in("psf", "net_wind.pressure") * book.in("ft", "net_wind.bay") +
       book.in("psf", "wind.velocity_pressure") * 0.85 * 2 * (3.5 / 12)
     expect(book.in("plf", "net_wind.post_load")).toBeCloseTo(load, 6)
     expect(book.in("lbft", "net_wind.post_moment")).toBeCloseTo((load * 36) / 2, 6)
-    expect(book.in("lb", "net_wind.bolt_force")).toBeCloseTo((load * 6 * (3 + 1)) / 0.75, 5)
-    // Bent most at the upper bolt, 3 in below the surface.
+    expect(book.in("lb", "net_wind.bolt_force")).toBeCloseTo((load * 6 * (3 + top + apart)) / apart, 5)
+    // Bent most at the upper bolt.
     const posts = book.texts("members.member").indexOf("net posts")
     expect(book.column("psi", "members.bending_stress")[posts]).toBeCloseTo(
-      (12 * load * 6 * (3 + 0.25) * 6) / 3.5 ** 3,
+      (12 * load * 6 * (3 + top) * 6) / 3.5 ** 3,
       5,
     )
     // 4x4 Hem-Fir No.2, incised, wet, ten minutes: 850 × 1.5 × 0.85 × 0.8 × 1.6 (records of the published tables).

@@ -35,6 +35,9 @@ export function addsUp(book: Book): void {
   const of = (item: string): number => used[items.indexOf(item)] ?? 0
   expect(of("screws"), "screws").toBe(book.entry("screw_count").reading?.value)
   expect(of("frame screws"), "frame screws").toBe(book.entry("frame_screw_count").reading?.value)
+  expect(sum(numbers(book, "driving.screws")), "screws driven, step by step").toBe(
+    of("screws") + of("frame screws"),
+  )
   const units = texts(book, "things_by_stage.unit")
   const sizes = new Set(texts(book, "timber_pieces.size"))
   const metres = (column: string): number =>

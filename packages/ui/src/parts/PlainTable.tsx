@@ -1,3 +1,4 @@
+import type { EntryView } from "@pegbook/engine"
 import { createMemo, For, Index, Show } from "solid-js"
 import { useSheet } from "../bridge/context.ts"
 import { spoken } from "../text/spoken.ts"
@@ -8,18 +9,25 @@ export function PlainTable(props: {
   readonly name: string
   /** Bare names; without them, every column. */
   readonly columns?: readonly string[]
+  /** Bare names of columns in which nothing is the same as none: a peg has no length. */
+  readonly noneIfNothing?: readonly string[]
   /** A box to tick before each row. */
   readonly boxes?: true
 }) {
   const sheet = useSheet()
   const view = () => sheet.table(props.name)
+  const bare = (name: string) => name.slice(name.indexOf(".") + 1)
   const columns = createMemo(() => {
     const all = view().columns.map(({ name }) => sheet.entry(name))
-    const bare = (name: string) => name.slice(name.indexOf(".") + 1)
     return props.columns === undefined
       ? all
       : props.columns.flatMap((wanted) => all.find(({ name }) => bare(name) === wanted) ?? [])
   })
+  const textOf = ({ name, readings }: EntryView, row: number) => {
+    const reading = readings?.[row]
+    const isNone = reading?.value === 0 && props.noneIfNothing?.includes(bare(name))
+    return isNone ? "—" : (reading?.text ?? "—")
+  }
   const rows = createMemo(() => Array.from({ length: view().rowCount }, (_, row) => row))
   return (
     <div data-plain-table={props.name}>
@@ -59,9 +67,7 @@ export function PlainTable(props: {
                     </Show>
                     <Index each={columns()}>
                       {(column) => (
-                        <td classList={{ words: column().measure === "text" }}>
-                          {column().readings?.[row]?.text ?? "—"}
-                        </td>
+                        <td classList={{ words: column().measure === "text" }}>{textOf(column(), row)}</td>
                       )}
                     </Index>
                   </tr>

@@ -1,6 +1,8 @@
+import type { GraphValue } from "../../graph/graph.ts"
 import { Decimal } from "../../quantity/decimal.ts"
 import { type Application, writtenText } from "../application.ts"
 import { type Cell, sameCell } from "../cell.ts"
+import { sameDouble } from "../double.ts"
 import { infixRule } from "../operators.ts"
 import { agree, isPlainNumber, isPoint } from "../value-type.ts"
 
@@ -35,6 +37,18 @@ export function meets(criterion: Cell): (cell: Cell) => boolean {
   return (cell) => {
     const other: Cell = typeof cell === "string" || number === undefined ? text : number
     return holds?.([cell, other]) === true
+  }
+}
+
+/** The same in doubles. */
+export function meetsInDoubles(criterion: GraphValue): (value: GraphValue) => boolean {
+  if (typeof criterion !== "string") return (value) => sameDouble(value, criterion)
+  const { comparison, text, number } = readCriterion(criterion)
+  const holds = infixRule(comparison)?.inDoubles
+  const written = number?.toNumber()
+  return (value) => {
+    const other: GraphValue = typeof value === "string" || written === undefined ? text : written
+    return holds?.([value, other], 0) === true
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Application } from "../application.ts"
 import type { Cell, Operand } from "../cell.ts"
+import type { InDoubles } from "../double.ts"
 import type { ValueType } from "../value-type.ts"
 
 /** As many arguments as anybody could want. */
@@ -19,6 +20,8 @@ export interface FunctionRule {
    * where there is no row.
    */
   readonly evaluate: (operands: readonly Operand[], row: number) => Cell
+  /** The same in doubles. */
+  readonly inDoubles: InDoubles
   readonly takesErrors?: true
   /** One sentence on what it gives. */
   readonly says: string

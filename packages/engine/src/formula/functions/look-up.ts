@@ -1,7 +1,10 @@
+import type { GraphValue } from "../../graph/graph.ts"
 import { Decimal } from "../../quantity/decimal.ts"
 import { type Application, writtenNumber } from "../application.ts"
 import { type Cell, errorCell, isColumn, isError, type Operand, sameCell } from "../cell.ts"
+import { type DoubleOperand, FAULTS, isDoubles } from "../double.ts"
 import { dimensionOf, PLAIN_NUMBER, type ValueType } from "../value-type.ts"
+import { findDouble } from "./find-double.ts"
 import type { FunctionRule } from "./function-rule.ts"
 
 /** Functions that find a row, or a value in a row. */
@@ -18,6 +21,10 @@ export const LOOK_UP: readonly FunctionRule[] = [
       if (!(position instanceof Decimal)) return errorCell("text_for_number")
       return cellsOf(column)[position.floor().toNumber() - 1] ?? errorCell("not_found")
     },
+    inDoubles: ([column, position]) =>
+      typeof position === "number"
+        ? (doublesOf(column)[Math.floor(position) - 1] ?? FAULTS.not_found)
+        : FAULTS.text_for_number,
     says: "Gives the value in the row of that number, counted from 1.",
     example: { formula: "INDEX(parts.item; 2)", gives: "plate" },
   },
@@ -38,6 +45,11 @@ export const LOOK_UP: readonly FunctionRule[] = [
       const row = find(wanted, cellsOf(column), mode instanceof Decimal ? mode.toNumber() : 1)
       return row < 0 ? errorCell("not_found") : new Decimal(row + 1)
     },
+    inDoubles: ([wanted, column, mode = 1]) => {
+      if (wanted === undefined || isDoubles(wanted)) return FAULTS.text_for_number
+      const row = findDouble(wanted, doublesOf(column), Number(mode))
+      return row < 0 ? FAULTS.not_found : row + 1
+    },
     says:
       "Gives the number of the row that holds a value: with 0 the first that equals it; with 1 the last that " +
       "is not above it, in a rising column; with -1 the last that is not below it, in a falling one.",
@@ -55,6 +67,10 @@ export const LOOK_UP: readonly FunctionRule[] = [
     evaluate: ([wanted, column, results]) => {
       if (wanted === undefined || isColumn(wanted)) return errorCell("text_for_number")
       return cellsOf(results)[find(wanted, cellsOf(column), 1)] ?? errorCell("not_found")
+    },
+    inDoubles: ([wanted, column, results]) => {
+      if (wanted === undefined || isDoubles(wanted)) return FAULTS.text_for_number
+      return doublesOf(results)[findDouble(wanted, doublesOf(column), 1)] ?? FAULTS.not_found
     },
     says: "Finds the last row of a rising column that is not above a value, and gives another column's value.",
     example: { formula: "LOOKUP(5; parts.size; parts.count)", gives: 20 },
@@ -75,6 +91,7 @@ export const LOOK_UP: readonly FunctionRule[] = [
       return PLAIN_NUMBER
     },
     evaluate: (_, row) => new Decimal(row),
+    inDoubles: (_, row) => row,
     says: "Gives the number of the row that is being worked out, counted from 1.",
     example: { formula: "ROW()", gives: 2 },
   },
@@ -102,4 +119,8 @@ function find(wanted: Cell, cells: readonly Cell[], mode: number): number {
     (cell) => isError(cell) || (cell instanceof Decimal && cell.comparedTo(wanted) * mode > 0),
   )
   return beyond < 0 ? cells.length - 1 : beyond - 1
+}
+
+function doublesOf(operand: DoubleOperand | undefined): readonly GraphValue[] {
+  return isDoubles(operand) ? operand : []
 }

@@ -2,9 +2,26 @@ import { Decimal } from "../../quantity/decimal.ts"
 import { multiplyDimensions, PLAIN } from "../../quantity/dimension.ts"
 import type { Application } from "../application.ts"
 import { type Cell, type ErrorCell, errorCell, isColumn, isError, numberCell, type Operand } from "../cell.ts"
+import {
+  type DoubleOperand,
+  FAULTS,
+  type Fault,
+  type InDoubles,
+  isDoubles,
+  isFault,
+  sound,
+} from "../double.ts"
 import { dimensionOf, isPoint, numberType, PLAIN_NUMBER, type ValueType } from "../value-type.ts"
-import { judgeCriterion, meets } from "./criterion.ts"
+import { judgeCriterion, meets, meetsInDoubles } from "./criterion.ts"
 import { type FunctionRule, MANY } from "./function-rule.ts"
+
+/** How numbers are put together, one after the other. */
+interface Gathering {
+  readonly start: number
+  readonly put: (gathered: number, number: number) => number
+}
+
+const ADDED: Gathering = { start: 0, put: (sum, number) => sum + number }
 
 /** Functions of many numbers: single values, whole columns, or both. */
 export const STATISTICS: readonly FunctionRule[] = [
@@ -15,6 +32,7 @@ export const STATISTICS: readonly FunctionRule[] = [
     typeOf: typeOfTotal,
     takesErrors: true,
     evaluate: onAllNumbers((numbers) => total(numbers)),
+    inDoubles: onAllDoubles(ADDED, (sum) => sum),
     says: "Adds all the numbers.",
     example: { formula: "SUM(parts.count)", gives: 35 },
   },
@@ -25,6 +43,7 @@ export const STATISTICS: readonly FunctionRule[] = [
     typeOf: typeOfOneOfThem,
     takesErrors: true,
     evaluate: onAllNumbers((numbers) => most(numbers, (a, b) => a.lessThan(b))),
+    inDoubles: onAllDoubles({ start: Infinity, put: Math.min }, (least, count) => (count > 0 ? least : 0)),
     says: "Gives the smallest of the numbers, 0 when there are none.",
     example: { formula: "MIN(parts.size; 3)", gives: 2 },
   },
@@ -35,6 +54,7 @@ export const STATISTICS: readonly FunctionRule[] = [
     typeOf: typeOfOneOfThem,
     takesErrors: true,
     evaluate: onAllNumbers((numbers) => most(numbers, (a, b) => a.greaterThan(b))),
+    inDoubles: onAllDoubles({ start: -Infinity, put: Math.max }, (most, count) => (count > 0 ? most : 0)),
     says: "Gives the greatest of the numbers, 0 when there are none.",
     example: { formula: "MAX(parts.size; 3)", gives: 8 },
   },
@@ -47,6 +67,7 @@ export const STATISTICS: readonly FunctionRule[] = [
     evaluate: onAllNumbers((numbers) =>
       numbers.length > 0 ? total(numbers).div(numbers.length) : errorCell("division_by_zero"),
     ),
+    inDoubles: onAllDoubles(ADDED, (sum, count) => (count > 0 ? sum / count : FAULTS.division_by_zero)),
     says: "Gives the sum of the numbers divided by how many there are.",
     example: { formula: "AVERAGE(2; 4; 9)", gives: 5 },
   },
@@ -60,6 +81,7 @@ export const STATISTICS: readonly FunctionRule[] = [
     },
     takesErrors: true,
     evaluate: (operands) => new Decimal(operands.flat().filter((cell) => cell instanceof Decimal).length),
+    inDoubles: (operands) => operands.flat().filter((cell) => typeof cell === "number").length,
     says: "Counts the numbers; a value that is missing is not counted.",
     example: { formula: "COUNT(parts.size)", gives: 3 },
   },
@@ -74,6 +96,10 @@ export const STATISTICS: readonly FunctionRule[] = [
     evaluate: ([column, criterion]) => {
       const met = rowsMeeting(column, criterion)
       return "error" in met ? met : new Decimal(met.filter(Boolean).length)
+    },
+    inDoubles: ([column, criterion]) => {
+      const met = doublesMeeting(column, criterion)
+      return isFault(met) ? met : met.filter(Boolean).length
     },
     says: "Counts the rows of a column that equal a value or meet a comparison.",
     example: { formula: 'COUNTIF(parts.item; "bar")', gives: 2 },
@@ -93,6 +119,19 @@ export const STATISTICS: readonly FunctionRule[] = [
       if ("error" in met) return met
       const values = summed !== undefined && isColumn(summed) ? summed : []
       return values.find(isError) ?? onAllNumbers(total)([values.filter((_, row) => met[row])])
+    },
+    inDoubles: ([column, criterion, summed = column]) => {
+      const met = doublesMeeting(column, criterion)
+      if (isFault(met)) return met
+      const values = isDoubles(summed) ? summed : []
+      const failed = values.find(isFault)
+      if (failed !== undefined) return failed
+      return sound(
+        values.reduce<number>(
+          (sum, value, row) => (met[row] && typeof value === "number" ? sum + value : sum),
+          0,
+        ),
+      )
     },
     says: "Adds one column over the rows in which another equals a value or meets a comparison.",
     example: { formula: 'SUMIF(parts.item; "bar"; parts.count)', gives: 15 },
@@ -121,6 +160,23 @@ export const STATISTICS: readonly FunctionRule[] = [
         columns.reduce((product, column) => product.times(numberOr0(column[row])), new Decimal(1)),
       )
       return numberCell(total(products))
+    },
+    inDoubles: (operands) => {
+      const columns = operands.filter(isDoubles)
+      for (const column of columns) {
+        const failed = column.find(isFault)
+        if (failed !== undefined) return failed
+      }
+      let sum = 0
+      for (let row = 0; row < (columns[0]?.length ?? 0); row++) {
+        let product = 1
+        for (const column of columns) {
+          const value = column[row]
+          product *= typeof value === "number" ? value : 0
+        }
+        sum += product
+      }
+      return sound(sum)
     },
     says: "Multiplies columns row by row and adds the products.",
     example: { formula: "SUMPRODUCT(parts.size; parts.count)", gives: 140 },
@@ -188,4 +244,39 @@ function rowsMeeting(
   const failed = column.find(isError)
   if (failed !== undefined) return failed
   return column.map(meets(criterion))
+}
+
+/** The same as `onAllNumbers`. */
+function onAllDoubles(
+  { start, put }: Gathering,
+  work: (gathered: number, count: number) => number | Fault,
+): InDoubles {
+  return (operands) => {
+    let gathered = start
+    let count = 0
+    for (const operand of operands) {
+      if (typeof operand === "number") {
+        gathered = put(gathered, operand)
+        count++
+      } else if (isDoubles(operand)) {
+        let within = start
+        for (const value of operand) {
+          if (typeof value === "number") {
+            within = put(within, value)
+            count++
+          } else if (isFault(value)) return value
+        }
+        gathered = put(gathered, within)
+      } else return isFault(operand) ? operand : FAULTS.text_for_number
+    }
+    return sound(work(gathered, count))
+  }
+}
+
+function doublesMeeting(
+  column: DoubleOperand | undefined,
+  criterion: DoubleOperand | undefined,
+): readonly boolean[] | Fault {
+  if (!isDoubles(column) || criterion === undefined || isDoubles(criterion)) return FAULTS.text_for_number
+  return column.find(isFault) ?? column.map(meetsInDoubles(criterion))
 }

@@ -20,8 +20,8 @@ export const beamJoints: Texts = {
     "Compté poutre par poutre, et en travers de chacune depuis sa face proche.",
   "Where the piece ends: in the middle of a pad, or at the end.":
     "Où finit le morceau : au milieu d'une dalle d'appui, ou au bout.",
-  "The shortest length you can buy that the piece comes out of. The cutting plan may put two into one.":
-    "La plus courte longueur vendue d'où sort le morceau. Le plan de coupe peut en mettre deux dans une.",
+  "The length on sale that the piece comes out of: the cheapest by your prices, the shortest where there are none. The cutting plan may put two into one.":
+    "La longueur vendue d'où sort le morceau : la moins chère selon vos prix, la plus courte là où il n'y en a pas. Le plan de coupe peut en mettre deux dans une.",
   "Joints of the beams": "Joints des poutres",
   "Where two pieces of one line meet, always over a pad; neighbouring lines meet over different ones.":
     "Là où deux morceaux d'une ligne se rejoignent, toujours sur une dalle d'appui ; les lignes voisines se rejoignent sur d'autres.",

@@ -30,17 +30,17 @@ export const drawings: Texts = {
   "Cut the short way near the first end, seen from the far end.":
     "Coupé dans le sens court près du premier bout, vu du bout éloigné.",
   "First long side": "Premier long côté",
-  "How the platform looks from first long side, with its height above the ground there.":
+  "How the platform looks from the first long side, with its height above the ground there.":
     "La plateforme vue du premier long côté, avec sa hauteur au-dessus du sol à cet endroit.",
   Net: "Filet",
   "Far end": "Bout éloigné",
-  "How the platform looks from far end, with its height above the ground there.":
+  "How the platform looks from the far end, with its height above the ground there.":
     "La plateforme vue du bout éloigné, avec sa hauteur au-dessus du sol à cet endroit.",
   "Other long side": "Autre long côté",
-  "How the platform looks from other long side, with its height above the ground there.":
+  "How the platform looks from the other long side, with its height above the ground there.":
     "La plateforme vue de l'autre long côté, avec sa hauteur au-dessus du sol à cet endroit.",
   "First end": "Premier bout",
-  "How the platform looks from first end, with its height above the ground there.":
+  "How the platform looks from the first end, with its height above the ground there.":
     "La plateforme vue du premier bout, avec sa hauteur au-dessus du sol à cet endroit.",
   "Detail of a support": "Détail d'un appui",
   "The first support of the first line, cut the long way: the hole, the stone, and what stands on it.":
@@ -57,4 +57,11 @@ export const drawings: Texts = {
   "The whole stack seen from above at an angle. Pull the layers apart, or leave some out, to see what lies on what.":
     "Tout l'empilement vu d'en haut et de biais. Écartez les couches, ou enlevez-en, pour voir ce qui repose sur quoi.",
   Sleepers: "Traverses",
+  "Set-out": "Implantation",
+  "Seen from above: the pegs by their letters, the strings between them, the holes, and what proves that the corners are square.":
+    "Vu d'en haut : les piquets par leurs lettres, les cordeaux entre eux, les trous, et ce qui prouve que les coins sont d'équerre.",
+  "Middle lines": "Lignes d'axe",
+  Strings: "Cordeaux",
+  Diagonals: "Diagonales",
+  "Triangle 3-4-5": "Triangle 3-4-5",
 }

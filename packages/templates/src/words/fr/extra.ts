@@ -12,6 +12,10 @@ export const extra: Texts = {
     "programmation dynamique sur les porteurs, deux rangées voisines à la fois",
   "length bought, each piece from a board of its own":
     "longueur achetée, chaque morceau dans sa propre pièce",
+  "boards bought, by your prices, each piece from a board of its own":
+    "planches achetées, selon vos prix, chaque morceau dans sa propre pièce",
+  "boards, by your prices, were each piece cut from a board of its own":
+    "planches, selon vos prix, si chaque morceau était coupé dans sa propre planche",
   "length, were each piece cut from a board of its own":
     "longueur, si chaque morceau était coupé dans sa propre planche",
   "crosscuts packed along the sheets, best fit first; no layout of these pieces needs fewer sheets":

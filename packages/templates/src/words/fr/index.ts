@@ -51,6 +51,7 @@ import { limits } from "./limits.ts"
 import { loads } from "./loads.ts"
 import { masses } from "./masses.ts"
 import { net } from "./net.ts"
+import { netFoot } from "./net-foot.ts"
 import { panel } from "./panel.ts"
 import { panelFigures } from "./panel-figures.ts"
 import { patterns } from "./patterns.ts"
@@ -140,6 +141,7 @@ const texts = Object.assign(
   fixings2,
   timber,
   treatment,
+  netFoot,
   posts,
   prices1,
   prices2,

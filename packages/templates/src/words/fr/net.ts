@@ -45,14 +45,10 @@ export const net: Texts = {
   "Across the platform": "En travers de la plateforme",
   "The first side with a net is the far one.": "Le premier côté avec un filet est le côté éloigné.",
   "Length of a post, at least": "Longueur d'un poteau, au moins",
-  "From the top of the net down the outside of the frame to its underside, so that there is something to bolt to. A post that goes into the ground is longer.":
-    "Du haut du filet jusqu'au dessous du cadre, le long de son extérieur, pour avoir où boulonner. Un poteau planté dans le sol est plus long.",
   "Guy lines at a corner post": "Haubans à un poteau de coin",
   "A corner post is pulled by two nets, so it wants a line against each of them.":
     "Un poteau de coin est tiré par deux filets ; il veut donc un hauban contre chacun.",
   "Guy lines at a post between": "Haubans à un poteau intermédiaire",
-  "One outwards, against the wind from the inside; the net itself holds it the other way but little.":
-    "Un vers l'extérieur, contre le vent de l'intérieur ; le filet lui-même le retient peu dans l'autre sens.",
   "Guy lines, and pegs": "Haubans, et piquets",
   "Counted by the posts. Each takes a peg.": "Comptés d'après les poteaux. Chacun prend un piquet.",
   "A guy line is a trip line: tie something bright to it, and keep it out of the way that people walk. Have buried cables and pipes marked before you drive a peg.":

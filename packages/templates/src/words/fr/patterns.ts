@@ -7,6 +7,7 @@ export const patterns: Texts = {
   "line {1}, piece {2}": "ligne {1}, morceau {2}",
   "{1}, row {2}": "{1}, rangée {2}",
   "off-cuts of {1}": "chutes de {1}",
+  "spare board of {1}": "planche de réserve de {1}",
   "own {1}": "à vous, {1}",
   "{1} (a-{2})": "{1} (a-{2})",
   "{1} (b-{2})": "{1} (b-{2})",

@@ -11,13 +11,9 @@ export const posts: Texts = {
   "Wind the other way, on the post itself: its bolts are pushed sideways then, through the same lever.":
     "Le vent dans l'autre sens, sur le poteau même : ses boulons sont alors poussés de côté, par le même levier.",
   "The same at a corner that nothing else holds": "La même à un coin que rien d'autre ne tient",
-  "With half a bay of the other net. Over what a bolt may carry, the bolts alone do not hold a corner: its guy line or a brace has to.":
-    "Avec une demi-travée de l'autre filet. Au-delà de ce qu'un boulon peut porter, les boulons seuls ne tiennent pas un coin : son hauban ou une contrefiche doit le faire.",
   "Hold every corner with a guy line or a brace against each of its nets.":
     "Tenez chaque coin par un hauban ou une contrefiche contre chacun de ses filets.",
   "Its bolts, of what they may bear": "Ses boulons, sur ce qu'ils peuvent porter",
-  "The worst of washer, steel, and how the joint yields when it is pushed sideways.":
-    "Le pire de la rondelle, de l'acier, et de la façon dont le joint cède quand il est poussé de côté.",
   "its fastening": "sa fixation",
   "net post on its two bolts, pushed along the rim":
     "poteau de filet sur ses deux boulons, poussé le long de la rive",

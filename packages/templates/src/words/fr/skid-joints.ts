@@ -34,8 +34,8 @@ export const skidJoints: Texts = {
   "Cut to": "Couper à",
   "The length to cut.": "La longueur à couper.",
   "Bought as": "Acheté en",
-  "The shortest length you can buy that the piece comes out of.":
-    "La plus courte longueur vendue d'où sort le morceau.",
+  "The length on sale that the piece comes out of: the cheapest by your prices, the shortest where there are none.":
+    "La longueur vendue d'où sort le morceau : la moins chère selon vos prix, la plus courte là où il n'y en a pas.",
   "Joints of the skids": "Joints des patins",
   "Where two pieces of one line meet, always over a block; neighbouring lines meet over different ones.":
     "Là où deux morceaux d'une ligne se rejoignent, toujours sur un bloc ; les lignes voisines se rejoignent sur d'autres.",

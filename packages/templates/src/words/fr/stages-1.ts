@@ -202,8 +202,6 @@ export const stages1: Texts = {
     "Suspendez {net_run} de filet à sa corde, attaché tous les {net_tie_spacing}.",
   "ladder on firm ground": "échelle sur un sol ferme",
   level: "niveau",
-  "Pegs of the guys go deeper than you dug: mind the marks of the locating service.":
-    "Les piquets des haubans vont plus creux que vos trous : attention aux marques du service de repérage.",
   "Ropes at ankle height trip people, and a net in a storm pulls posts over: take it down in time.":
     "Une corde à hauteur de cheville fait trébucher, et un filet dans la tempête renverse les poteaux : démontez-le à temps.",
   "Posts without a net may stand.": "Les poteaux sans filet peuvent rester.",
@@ -214,10 +212,6 @@ export const stages1: Texts = {
   "net tie": "attache de filet",
   "net peg": "piquet de filet",
   "net bolt": "boulon de filet",
-  "Bolt each post to the outside of the frame with two bolts, one above the other, and a square washer at both ends of each.":
-    "Boulonnez chaque poteau à l'extérieur de l'ossature par deux boulons, l'un au-dessus de l'autre, avec une rondelle carrée à chaque bout.",
-  "Two through each post and the frame, one above the other. Their diameter stands with the joints under load.":
-    "Deux à travers chaque poteau et l'ossature, l'un au-dessus de l'autre. Leur diamètre figure avec les assemblages chargés.",
   "Make the steps": "Faire les marches",
   "At the high end {risers_high_end} risers of {riser_height_high_end}; at the low end {risers_low_end} of {riser_height_low_end}.":
     "Au bout haut, {risers_high_end} contremarches de {riser_height_high_end} ; au bout bas, {risers_low_end} de {riser_height_low_end}.",

@@ -17,8 +17,8 @@ export const stringerJoints: Texts = {
   "Where the piece ends: in the middle of a sleeper, or at the end.":
     "Où finit le morceau : au milieu d'une traverse, ou au bout.",
   "Comes out of": "Sort de",
-  "The shortest length you can buy that the piece comes out of. The cutting plan may put two into one, and cuts the cleats from what is left.":
-    "La plus courte longueur vendue d'où sort le morceau. Le plan de coupe peut en mettre deux dans une, et tire les éclisses de ce qui reste.",
+  "The length on sale that the piece comes out of: the cheapest by your prices, the shortest where there are none. The cutting plan may put two into one, and cuts the cleats from what is left.":
+    "La longueur vendue d'où sort le morceau : la moins chère selon vos prix, la plus courte là où il n'y en a pas. Le plan de coupe peut en mettre deux dans une, et tire les éclisses de ce qui reste.",
   "Joints of the stringers": "Joints des longerons",
   "Where two pieces of one line meet, always over a sleeper; neighbouring lines meet over different ones.":
     "Là où deux morceaux d'une ligne se rejoignent, toujours sur une traverse ; les lignes voisines se rejoignent sur d'autres.",

@@ -61,9 +61,6 @@ export const wind1: Texts = {
   "Size of the net posts": "Grosseur des poteaux de filet",
   "Of the same species and grade as the frame. The wind may come from any side, so the narrow side counts.":
     "De la même essence et qualité que le cadre. Le vent peut venir de tout côté ; c'est donc le petit côté qui compte.",
-  "Soil that posts would stand in": "Sol où iraient les poteaux",
-  "For posts set in the ground beside the platform.":
-    "Pour des poteaux plantés dans le sol à côté de la plateforme.",
   "clay or silt": "argile ou silt",
   sand: "sable",
   gravel: "gravier",
@@ -77,17 +74,9 @@ export const wind1: Texts = {
   "Factor of a wall that stands free": "Facteur d'un mur isolé",
   "For a net that is covered all over.": "Pour un filet tout couvert.",
   "Upper bolt below the surface": "Boulon du haut sous la surface",
-  "Where the post is bolted to the outside of the frame.":
-    "Là où le poteau est boulonné à l'extérieur du cadre.",
   "From the upper bolt to the lower": "Du boulon du haut à celui du bas",
-  "The two bolts hold the post upright by pulling and pushing: the farther apart, the less each must hold.":
-    "Les deux boulons tiennent le poteau debout en tirant et en poussant : plus ils sont écartés, moins chacun doit tenir.",
   "Width of a post's hole in the ground": "Largeur du trou d'un poteau dans le sol",
-  "Filled with concrete or tamped stone to its full width. A wider one leans on more soil.":
-    "Rempli de béton ou de pierre compactée sur toute sa largeur. Plus large, il s'appuie sur plus de sol.",
   "The soil's pressure counts times": "La pression du sol compte fois",
-  "2 for poles that stand alone and may move half an inch at the ground, by one code.":
-    "2 pour des poteaux isolés qui peuvent bouger d'un demi-pouce au sol, selon un code.",
   "Depth that the soil table is for": "Profondeur pour laquelle vaut le tableau du sol",
   "The table gives the pressure for each foot of depth.":
     "Le tableau donne la pression par pied de profondeur.",
@@ -162,15 +151,10 @@ export const wind1: Texts = {
   "The counted share of the platform's weight, about the outer skid.":
     "La part comptée du poids de la plateforme, autour du patin extérieur.",
   "Sideways pressure counted on": "Pression latérale comptée",
-  "One foot down, in your soil.": "À un pied de profondeur, dans votre sol.",
   "Height of the wind above the ground": "Hauteur du vent au-dessus du sol",
   "The middle of the net.": "Le milieu du filet.",
   "Depth of a post that stands in the ground, try by try":
     "Profondeur d'un poteau planté dans le sol, essai par essai",
-  "For posts beside the platform that nothing holds at the ground. The formula needs the depth to give the depth, so it is tried until the two agree: the last row counts.":
-    "Pour des poteaux à côté de la plateforme que rien ne tient au sol. La formule veut la profondeur pour donner la profondeur ; on essaie donc jusqu'à ce que les deux s'accordent : la dernière ligne compte.",
-  "Have buried cables and pipes marked before you dig. Where the ground freezes, the hole goes to the frost depth too.":
-    "Faites repérer câbles et conduites avant de creuser. Là où le sol gèle, le trou va aussi jusqu'à la profondeur de gel.",
   Try: "Essai",
   "Counted from the first.": "Compté depuis le premier.",
   "Depth tried": "Profondeur essayée",

@@ -64,15 +64,12 @@ export const work: Texts = {
   "Yours to put another in its place.": "À vous d'en mettre un autre à sa place.",
   "For how long to borrow it.": "Pour combien de temps l'emprunter.",
   "Charges of a battery for all screws": "Charges de batterie pour toutes les vis",
-  "Cold takes much of a battery away. Look at the row nearest to your day, and keep the spare one warm indoors.":
-    "Le froid prend beaucoup à une batterie. Regardez la ligne la plus proche de votre journée, et gardez la batterie de rechange au chaud.",
   "Never charge a lithium battery that is below freezing: let it warm up indoors first.":
     "Ne chargez jamais une batterie au lithium sous le point de congélation : laissez-la d'abord se réchauffer à l'intérieur.",
   "On a day of": "Un jour à",
   "Of the battery, which is that of the air after an hour outdoors.":
     "De la batterie, celle de l'air après une heure dehors.",
   Gives: "Donne",
-  "Of what is printed on it: lithium cells.": "De ce qui est imprimé dessus : piles au lithium.",
   Battery: "Batterie",
   "Volts times ampere-hours, printed on it: 18 V and 2 Ah here. Yours to change.":
     "Volts fois ampères-heures, imprimés dessus : 18 V et 2 Ah ici. À vous de changer.",
@@ -115,4 +112,66 @@ export const work: Texts = {
     "Une boîte de clous que personne n'a notée coûte une journée. Ceci regarde des deux côtés : choses sans étape, étapes sans leurs choses.",
   "Look at the table of what is bought and where it is used: each line that is not in order says why.":
     "Voyez le tableau de ce qui est acheté et où cela sert : chaque ligne qui n'est pas en ordre dit pourquoi.",
+  "The day you drive screws on": "Le jour où vous vissez",
+  "One line. Put in the coldest day you mean to work on and what your battery is.":
+    "Une ligne. Entrez le jour le plus froid où vous comptez travailler et quelle est votre batterie.",
+  "Temperature of the day": "Température du jour",
+  "Of the air where the battery lies. Yours to change.":
+    "De l'air là où se trouve la batterie. À vous de changer.",
+  "Your battery": "Votre batterie",
+  "Write Li-ion, NiCd or NiMH, as in the table of batteries. Of any other nothing is counted on.":
+    "Écrivez Li-ion, NiCd ou NiMH, comme au tableau des batteries. Sur toute autre, on ne compte pas.",
+  "Not worth carrying below": "Ne vaut plus la peine sous",
+  "Of what is printed on it: you would walk indoors more than you drive. Yours to change.":
+    "De ce qui est imprimé dessus : vous rentreriez plus souvent que vous ne visseriez. À vous de changer.",
+  "no published limit was found": "aucune limite publiée n'a été trouvée",
+  "Gives on your day": "Donne ce jour-là",
+  "By the published cold capacity of its kind; nothing where the day is colder than any that was published.":
+    "Selon la capacité au froid publiée pour sa sorte ; rien si le jour est plus froid que tous ceux qui furent publiés.",
+  "Drive with": "Visser avec",
+  "A battery that gives up in the cold calls for a tool with a cord, on a socket with a switch that trips on a fault to earth.":
+    "Une batterie qui lâche au froid appelle un outil à cordon, sur une prise à disjoncteur différentiel.",
+  "Cold takes much of a battery away, and of some kinds all of it. Keep the spare one warm indoors.":
+    "Le froid prend beaucoup à une batterie, et tout à certaines sortes. Gardez celle de rechange au chaud.",
+  "NiCd at -18 °C, NiMH at -15 °C": "NiCd à -18 °C, NiMH à -15 °C",
+  "Kind of battery": "Sorte de batterie",
+  "Printed on it: lithium, nickel-cadmium or nickel-metal hydride cells.":
+    "Imprimé dessus : piles au lithium, au nickel-cadmium ou à l'hydrure métallique de nickel.",
+  "Of what is printed on it.": "De ce qui est imprimé dessus.",
+  "Over the whole job. 0 where a charge drives none.":
+    "Sur tout le chantier. 0 là où une charge n'en pose aucune.",
+  "Next warmer row": "Ligne plus chaude suivante",
+  "Of the same kind; in its warmest row, that row itself.":
+    "De la même sorte ; à sa ligne la plus chaude, cette ligne même.",
+  "Where your day lies between this row and the next warmer one, along a straight line between them. Colder than the coldest published row nothing is counted on.":
+    "Là où votre jour tombe entre cette ligne et la plus chaude suivante, en ligne droite de l'une à l'autre. Plus froid que la ligne publiée la plus froide, on ne compte sur rien.",
+  "a straight line between two published values": "une ligne droite entre deux valeurs publiées",
+  "Energy on your day": "Énergie ce jour-là",
+  "What that is of your battery.": "Ce que cela fait de votre batterie.",
+  "Screws on your day": "Vis ce jour-là",
+  "As many as a charge drives then.": "Autant qu'une charge en pose alors.",
+  "Screws to drive, step by step": "Vis à poser, étape par étape",
+  "So that enough is charged the evening before, at the cold of the day. Holes for bolts and what the lists do not hold are not in it.":
+    "Pour que tout soit chargé la veille, selon le froid du jour. Les trous de boulons et ce que les listes n'ont pas n'y sont pas.",
+  "Screws to drive": "Vis à poser",
+  "By the table of fixings, without spare.": "Selon le tableau des fixations, sans réserve.",
+  Energy: "Énergie",
+  "Taken from the battery, the driver's own losses in it.":
+    "Prise à la batterie, pertes de la visseuse comprises.",
+  "Charges of the battery": "Charges de la batterie",
+  "Whole ones, at the temperature of your day. 0 with a cord.":
+    "Entières, à la température de votre jour. 0 avec un cordon.",
+  "Bits worn": "Embouts usés",
+  "Lay as many ready. One serves longer than one stage: the list of what wears out has what to buy in all.":
+    "Préparez-en autant. Un embout dure plus d'une étape : la liste de ce qui s'use dit combien en acheter en tout.",
+  "By the cold of the day.": "Selon le froid du jour.",
+  "a battery": "une batterie",
+  "a tool with a cord": "un outil à cordon",
+  "unopened box of screws": "boîte de vis non ouverte",
+  "unopened box of frame screws": "boîte de vis de charpente non ouverte",
+  "keep for repairs: opened boxes are not taken back":
+    "à garder pour réparer : une boîte ouverte n'est pas reprise",
+  "back to the shop, unopened and with the receipt": "retour au magasin, non ouvert et avec le reçu",
+  "back to the shop, if uncut and dry; else keep for repairs":
+    "retour au magasin, si non coupée et sèche ; sinon à garder pour réparer",
 }

@@ -1,5 +1,5 @@
 import { shownAs } from "@pegbook/engine"
-import { createMemo, For, Show } from "solid-js"
+import { type ComponentProps, createMemo, For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
@@ -18,13 +18,17 @@ import type { Paper } from "./to-scale.ts"
 /** Tables of the cut list and of the buying list, as far as a workbook has them; the columns that paper has room for. */
 const CUT_TABLES = [
   { name: "timber_pieces", columns: ["part", "size", "length", "count"] },
-  { name: "cut_plan" },
+  { name: "cut_plan", noneIfNothing: ["own"] },
   { name: "sheet_cuts" },
 ] as const
 const BUY_TABLES = [
   { name: "stock_to_buy", columns: ["size", "length", "count", "volume"] },
-  { name: "buy_list", columns: ["item", "length", "quantity", "unit", "packs", "bought", "cost"] },
-  { name: "haul_list", columns: ["item", "length", "quantity", "unit", "mass"] },
+  {
+    name: "buy_list",
+    columns: ["item", "length", "quantity", "unit", "packs", "bought", "cost"],
+    noneIfNothing: ["length", "packs", "bought", "cost"],
+  },
+  { name: "haul_list", columns: ["item", "length", "quantity", "unit", "mass"], noneIfNothing: ["length"] },
   { name: "consumables", columns: ["item", "to_buy"] },
   { name: "fixings", columns: ["joint", "size", "number", "length", "coating"] },
   { name: "hardware" },
@@ -159,7 +163,7 @@ function Drawings(props: { readonly paper: Paper }) {
 
 function Tables(props: {
   readonly title: string
-  readonly tables: readonly { readonly name: string; readonly columns?: readonly string[] }[]
+  readonly tables: readonly Omit<ComponentProps<typeof PlainTable>, "boxes">[]
 }) {
   const sheet = useSheet()
   const known = () => props.tables.filter(({ name }) => sheet.has(name))
@@ -167,11 +171,7 @@ function Tables(props: {
     <Show when={known().length > 0}>
       <section class="book-part">
         <h2>{props.title}</h2>
-        <For each={known()}>
-          {({ name, columns }) => (
-            <PlainTable name={name} boxes {...(columns === undefined ? {} : { columns })} />
-          )}
-        </For>
+        <For each={known()}>{(table) => <PlainTable {...table} boxes />}</For>
       </section>
     </Show>
   )

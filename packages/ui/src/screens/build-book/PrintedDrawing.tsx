@@ -102,6 +102,7 @@ function OnSheet(props: {
             camera={camera()}
             dimensions={dimensions()}
             hatch={`hatch-${props.drawing.id}`}
+            inked
           />
           <Labels labels={labels()} />
           <Show when={!pictorial()}>

@@ -1,9 +1,10 @@
-import type { Drawing, DrawnDimension, DrawnLine, DrawnShape, Layer } from "@pegbook/engine"
+import type { Drawing, DrawnDimension, DrawnLine, DrawnShape, Layer, Point } from "@pegbook/engine"
 import { For, Show } from "solid-js"
 import type { Lit } from "../../bridge/walk.ts"
 import { type Camera, toPixel } from "./camera.ts"
 import type { DimensionLine } from "./dimension-lines.ts"
-import { Hatches, hatchOf } from "./Hatches.tsx"
+import { type Hatched, Hatches, hatchOf, InkedHatches } from "./Hatches.tsx"
+import { HATCHES } from "./hatching.ts"
 import { MarkSign } from "./MarkSign.tsx"
 import { bandUnder, pathOfShape } from "./paths.ts"
 import { isLit, keyOf } from "./things.ts"
@@ -18,6 +19,8 @@ export function Strokes(props: {
   readonly dimensions: readonly { readonly shape: DrawnDimension; readonly line: DimensionLine }[]
   /** Begins the ids of its hatches: no two drawings of a page may share it. */
   readonly hatch: string
+  /** For paper: hatches are drawn stroke by stroke. */
+  readonly inked?: true
   readonly ghost?: readonly DrawnShape[]
   readonly active?: Lit | undefined
   readonly indexOf?: (shape: DrawnShape) => number | undefined
@@ -25,10 +28,31 @@ export function Strokes(props: {
   const transform = () =>
     `matrix(${props.camera.scale} 0 0 ${-props.camera.scale} ${props.camera.left} ${props.camera.top})`
   const onLayer = (layer: Layer) => props.shown.filter((shape) => shape.layer === layer.id)
+  const fillIn = (fill: string) => {
+    const hatch = hatchOf(fill, props.hatch)
+    return props.inked && hatch !== undefined ? "none" : hatch
+  }
+  const bandOf = ({ points }: DrawnLine) => bandUnder(points, GROUND_BAND / props.camera.scale)
+  const groundOf = (shape: DrawnShape, layer: Layer) =>
+    props.inked && shape.kind === "area" ? (HATCHES[fillOf(shape, layer)]?.ground ?? "") : ""
+  const hatched = (layer: Layer): readonly Hatched[] =>
+    onLayer(layer).flatMap((shape) => {
+      const ground = groundLine(shape, layer)
+      if (ground !== undefined) {
+        const box = boxOf(ground.points)
+        const depth = GROUND_BAND / props.camera.scale
+        return [{ fill: "soil", path: bandOf(ground), box: { ...box, bottom: box.bottom - depth } }]
+      }
+      return shape.kind === "area"
+        ? [{ fill: fillOf(shape, layer), path: pathOfShape(shape), box: boxOf(shape.points) }]
+        : []
+    })
   const isActive = (shape: DrawnShape) => isLit(shape.of, props.active)
   return (
     <>
-      <Hatches id={props.hatch} scale={props.camera.scale} />
+      <Show when={!props.inked}>
+        <Hatches id={props.hatch} scale={props.camera.scale} />
+      </Show>
       <g transform={transform()}>
         <For each={props.drawing.layers}>
           {(layer) => (
@@ -37,18 +61,12 @@ export function Strokes(props: {
                 {(shape) => (
                   <Show when={shape.kind === "area" || shape.kind === "line"}>
                     <Show when={groundLine(shape, layer)}>
-                      {(ground) => (
-                        <path
-                          class="soil-band"
-                          fill={hatchOf("soil", props.hatch)}
-                          d={bandUnder(ground().points, GROUND_BAND / props.camera.scale)}
-                        />
-                      )}
+                      {(ground) => <path class="soil-band" fill={fillIn("soil")} d={bandOf(ground())} />}
                     </Show>
                     <path
-                      class={classOf(shape, layer)}
+                      class={`${classOf(shape, layer)} ${groundOf(shape, layer)}`}
                       classList={{ lit: isActive(shape) }}
-                      fill={shape.kind === "area" ? hatchOf(fillOf(shape, layer), props.hatch) : undefined}
+                      fill={shape.kind === "area" ? fillIn(fillOf(shape, layer)) : undefined}
                       d={pathOfShape(shape)}
                       data-shape={props.indexOf?.(shape)}
                       data-of={keyOf(shape.of)}
@@ -56,6 +74,13 @@ export function Strokes(props: {
                   </Show>
                 )}
               </For>
+              <Show when={props.inked}>
+                <InkedHatches
+                  id={`${props.hatch}-${layer.id}`}
+                  scale={props.camera.scale}
+                  areas={hatched(layer)}
+                />
+              </Show>
             </g>
           )}
         </For>
@@ -93,6 +118,11 @@ export function Strokes(props: {
       </For>
     </>
   )
+}
+
+function boxOf(points: readonly Point[]) {
+  const [us, vs] = [points.map(({ u }) => u), points.map(({ v }) => v)]
+  return { left: Math.min(...us), right: Math.max(...us), bottom: Math.min(...vs), top: Math.max(...vs) }
 }
 
 function groundLine(shape: DrawnShape, layer: Layer): DrawnLine | undefined {

@@ -23,7 +23,12 @@ function stands(shape: DrawnShape, text: string, camera: Camera): readonly Stand
     { x: at.x + beside, y: at.y },
     { x: at.x - beside, y: at.y },
   ]
-  if (shape.kind === "mark") return around
+  if (shape.kind === "mark") {
+    // Strings cross at a peg: what is between them is free.
+    const aside = widthOf(text) / 2 + 6
+    const corners = [-1, 1].flatMap((x) => [11, -11].map((y) => ({ x: at.x + x * aside, y: at.y + y })))
+    return shape.mark === "cross" ? [...corners, ...around] : around
+  }
   if (shape.kind === "line" && isUpright(shape.points)) {
     const top = Math.min(...shape.points.map((point) => toPixel(camera, point).y))
     const over = widthOf(text) / 2 + 4

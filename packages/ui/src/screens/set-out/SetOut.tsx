@@ -4,6 +4,7 @@ import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Field } from "../../parts/Field.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { spoken } from "../../text/spoken.ts"
+import { SetOutPicture } from "./SetOutPicture.tsx"
 import { Numbers, SetOutSheet } from "./SetOutSheet.tsx"
 import { rowsOf } from "./set-out-model.ts"
 import "./set-out.css"
@@ -21,6 +22,7 @@ export default function SetOut() {
         <p class="quiet">{spoken.setOut.says}</p>
       </header>
       <Show when={sheet.has("set_out_points")} fallback={<p>{spoken.setOut.none}</p>}>
+        <SetOutPicture />
         <SetOutSheet>
           <Measured />
         </SetOutSheet>
