@@ -29,8 +29,12 @@ export const FRENCH_REFUSALS: Texts = {
     "{1} : {2} n'est pas du JSON ({3}). Donnez un fichier qui contient un seul objet JSON.",
   "{1}: {2} cannot be written ({3}). Give a path that can.":
     "{1} : {2} ne peut pas être écrit ({3}). Donnez un chemin où l'on peut écrire.",
-  "--out: {1} does not end with .html. Write for example --out build-book.html.":
-    "--out : {1} ne finit pas par .html. Écrivez par exemple --out cahier.html.",
+  "--out: {1} ends with neither .html nor .pdf. Write for example --out build-book.pdf.":
+    "--out : {1} ne finit ni par .html ni par .pdf. Écrivez par exemple --out cahier.pdf.",
+  "--out: {1}. Write --out build-book.html, and print that file from a browser at full size.":
+    "--out : {1}. Écrivez --out cahier.html, et imprimez ce fichier d'un navigateur en grandeur réelle.",
+  "--out: no Chromium was found to make a PDF with. Install one ({1}), or set PEGBOOK_CHROMIUM to the path of its program, and run this again. Or write --out build-book.html, and print that file from any browser at full size.":
+    "--out : aucun Chromium n'a été trouvé pour faire un PDF. Installez-en un ({1}), ou donnez à PEGBOOK_CHROMIUM le chemin de son programme, et recommencez. Ou écrivez --out cahier.html, et imprimez ce fichier de n'importe quel navigateur en grandeur réelle.",
   "--to: {1} does not end with .ods. Write for example --to workbook.ods.":
     "--to : {1} ne finit pas par .ods. Écrivez par exemple --to classeur.ods.",
 
@@ -118,8 +122,10 @@ export const FRENCH_HELP: Texts = {
     "ce qui diffère entre deux scénarios d'un classeur enregistré",
   "a workbook in an open format: CSV of its entries or a table, headings to fill in, or OpenDocument":
     "un classeur dans un format ouvert : CSV de ses entrées ou d'un tableau, en-têtes à remplir, ou OpenDocument",
-  "the build book as one HTML file: drawings to scale, set-out, cut list, buying list, steps, what it rests on":
-    "le cahier de chantier en un fichier HTML : dessins à l'échelle, implantation, liste de coupe, liste d'achats, étapes, ce sur quoi il repose",
+  "the build book as one HTML or PDF file: drawings to scale, set-out, cut list, buying list, steps, what it rests on":
+    "le cahier de chantier en un fichier HTML ou PDF : dessins à l'échelle, implantation, liste de coupe, liste d'achats, étapes, ce sur quoi il repose",
+  "every number worked out again by two other evaluators, and where they differ":
+    "chaque nombre recalculé par deux autres évaluateurs, et où ils diffèrent",
   "the JSON schema of a saved workbook": "le schéma JSON d'un classeur enregistré",
   "the best plan, and the proof of it, for boards, spliced lines, sheets and orders of your own":
     "le meilleur plan, et sa preuve, pour des planches, des lignes aboutées, des panneaux et des commandes à vous",
@@ -149,5 +155,5 @@ export const FRENCH_HELP: Texts = {
   "[--seconds number]": "[--seconds nombre]",
   "[--headings table]": "[--headings tableau]",
   "[--to file.ods]": "[--to fichier.ods]",
-  "[--out file.html]": "[--out fichier.html]",
+  "[--out file.html|file.pdf]": "[--out fichier.html|fichier.pdf]",
 }

@@ -112,7 +112,7 @@ describe("help, cut and refusals in French", () => {
     ["no seconds", ["book", T, "--seconds=soon"]],
     ["no paper", ["book", T, "--paper", "a5"]],
     ["no units", ["calc", T, "--units", "feet"]],
-    ["no page", ["book", T, "--out", "a.pdf"]],
+    ["no page", ["book", T, "--out", "a.doc"]],
     ["no sheets", ["export", T, "--to", "a.xls"]],
     ["no template", ["calc", "x"]],
     ["a template meant", ["calc", "shed-bass"]],
