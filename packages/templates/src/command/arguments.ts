@@ -26,8 +26,6 @@ export interface Given {
   /** What was given with `--table`: paths of files to read, and to `export` the name of a table. */
   readonly tables: readonly string[]
   readonly units?: UnitSystem
-  /** Of what is printed; English where nothing is said. */
-  readonly language: LanguageId
   readonly json: boolean
   /** That a search for a proof may take; 0: none is made. */
   readonly seconds: number
@@ -74,12 +72,12 @@ const MOST_SECONDS = 86_400
 /** Reads a command's arguments; `usage` ends the line that says what was wrong. */
 export function readArguments(argv: readonly string[], allowed: readonly OptionName[], usage: string): Given {
   const { values, positionals } = parse(argv, allowed, usage)
+  if (values.language !== undefined) checkLanguage(values.language)
   return {
     positionals,
     set: Object.fromEntries((values.set ?? []).map(readSetting)),
     tables: values.table ?? [],
     ...(values.units === undefined ? {} : { units: readUnits(values.units) }),
-    language: values.language === undefined ? "en" : readLanguage(values.language),
     json: values.json ?? false,
     seconds: values.seconds === undefined ? USUAL_SECONDS : readSeconds(values.seconds),
     entries: values.entries ?? false,
@@ -88,6 +86,16 @@ export function readArguments(argv: readonly string[], allowed: readonly OptionN
     ...(values.out === undefined ? {} : { out: values.out }),
     ...(values.paper === undefined ? {} : { paper: readPaper(values.paper) }),
   }
+}
+
+/**
+ * The language that the arguments ask for, before they are read: what is wrong with them is said in it as well.
+ * English where none is asked for, or one that there is not.
+ */
+export function languageAsked(argv: readonly string[]): LanguageId {
+  const at = argv.lastIndexOf("--language")
+  const asked = at < 0 ? argv.findLast((one) => one.startsWith("--language="))?.slice(11) : argv[at + 1]
+  return asked === "fr" ? "fr" : "en"
 }
 
 function parse(argv: readonly string[], allowed: readonly OptionName[], usage: string) {
@@ -136,8 +144,8 @@ function readUnits(text: string): UnitSystem {
   throw new BadInput(`--units: ${quoted(text)} is not accepted. Write --units us or --units metric.`)
 }
 
-function readLanguage(text: string): LanguageId {
-  if (text === "en" || text === "fr") return text
+function checkLanguage(text: string): void {
+  if (text === "en" || text === "fr") return
   throw new BadInput(
     `--language: ${quoted(text)} is not accepted. Write --language en for English or --language fr for French; without it everything is said in English.`,
   )

@@ -1,3 +1,5 @@
+import { languageInForce } from "@pegbook/engine"
+
 /** What a person gave the command and the command cannot use. Its message is the one line they read. */
 export class BadInput extends Error {
   constructor(message: string) {
@@ -11,8 +13,9 @@ export function oneLine(text: string): string {
   return text.replace(/[\s\p{Cc}\p{Zl}\p{Zp}]+/gu, " ").trim()
 }
 
-/** A given text, quoted, and shortened where nobody would read it all. */
+/** A given text, quoted as the language in force does, and shortened where nobody would read it all. */
 export function quoted(given: string): string {
   const line = oneLine(given)
-  return `"${line.length > 80 ? `${line.slice(0, 80)}…` : line}"`
+  const short = line.length > 80 ? `${line.slice(0, 80)}…` : line
+  return languageInForce().id === "fr" ? `«\u00a0${short}\u00a0»` : `"${short}"`
 }

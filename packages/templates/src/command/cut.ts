@@ -3,6 +3,7 @@ import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { cutText } from "./cut-text.ts"
 import { readJson } from "./read-file.ts"
+import { said } from "./said.ts"
 import { solveCases } from "./solving.ts"
 
 /** Solves the cutting, splicing, sheet and buying cases of a file, in so many seconds each; the answers in the order of the cases. */
@@ -11,12 +12,31 @@ export async function cut(
   { json, seconds }: Pick<Given, "json" | "seconds">,
 ): Promise<readonly string[]> {
   const cases = casesIn(path)
-  const answers = await solveCases(cases, seconds)
+  const answers = (await solveCases(cases, seconds)).map(spoken)
   if (json) return [JSON.stringify({ cases: answers.map(shown) }, null, 2)]
   return cases.flatMap((one, index) => {
     const answer = answers[index]
     return answer === undefined ? [] : [...(index === 0 ? [] : [""]), ...cutText(one, answer)]
   })
+}
+
+/** An answer with its sentences in the language in force. */
+function spoken(answer: Answer): Answer {
+  const { impossible } = answer
+  return {
+    ...answer,
+    method: said(answer.method),
+    notices: answer.notices.map(said),
+    ...(impossible === undefined
+      ? {}
+      : {
+          impossible: {
+            ...impossible,
+            says: said(impossible.says),
+            changes: impossible.changes.map((change) => ({ ...change, says: said(change.says) })),
+          },
+        }),
+  }
 }
 
 /** A plan's kind is the case's: it is said once. */

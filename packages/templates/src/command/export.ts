@@ -9,20 +9,21 @@ import {
 } from "@pegbook/engine"
 import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
-import { open } from "./open.ts"
 import { phrases } from "./phrases.ts"
 import { writeFile } from "./write-file.ts"
 
 const WAYS = "--entries, --table <name>, --headings <table> or --to <file.ods>"
 
-/** A workbook or a part of it in an open format: CSV on standard output, or an OpenDocument file. */
-export function exportBook(given: Given): readonly string[] {
-  // Here `--table` names a table to write, not a file to read.
-  const { book } = open(given.positionals[0] ?? "", { ...given, tables: [] })
+/** Before anything is searched for: one thing is to be written. */
+export function checkExport(given: Given): void {
   const asked = [given.entries, given.tables.length > 0, given.headings !== undefined, given.to !== undefined]
   if (asked.filter(Boolean).length !== 1 || given.tables.length > 1) {
     throw new BadInput(`export writes one thing at a time. Give one of ${WAYS}.`)
   }
+}
+
+/** A workbook or a part of it in an open format: CSV on standard output, or an OpenDocument file. `--table` names a table to write. */
+export function exportBook(book: Book, given: Given): readonly string[] {
   if (given.to !== undefined) return [writeTo(given.to, book)]
   if (given.entries) return csvLines(entriesCsv(book))
   if (given.headings !== undefined) return csvLines(headings(given.headings, book))

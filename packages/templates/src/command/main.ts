@@ -1,16 +1,17 @@
 import { documentJsonSchema, languageInForce } from "@pegbook/engine"
 import { QUICK_TEMPLATES, speak, TEMPLATES } from "../index.ts"
 import { spokenTemplate } from "../words/speak.ts"
-import { type Given, OPTION_USAGE, type OptionName, readArguments } from "./arguments.ts"
+import { type Given, languageAsked, OPTION_USAGE, type OptionName, readArguments } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { type BookPrinter, buildBook, checkBookPath } from "./build-book.ts"
 import { calcJson } from "./calc-json.ts"
 import { calcText } from "./calc-text.ts"
 import { compare } from "./compare.ts"
 import { cut } from "./cut.ts"
-import { exportBook } from "./export.ts"
+import { checkExport, exportBook } from "./export.ts"
 import { aligned } from "./layout.ts"
 import { type Opened, open } from "./open.ts"
+import { said } from "./said.ts"
 import { settleProofs } from "./solving.ts"
 import { why } from "./why.ts"
 
@@ -89,10 +90,14 @@ const COMMANDS: readonly Command[] = [
     takes: "<template-or-saved-file> (--entries | --table name | --headings table | --to file.ods)",
     least: 1,
     most: 1,
-    options: ["set", "units", "language"],
+    options: ["set", "units", "language", "seconds"],
     chooses: ["entries", "table", "headings", "to"],
     says: "a workbook in an open format: CSV of its entries or a table, headings to fill in, or OpenDocument",
-    run: exportBook,
+    run: (given) => {
+      checkExport(given)
+      // Here `--table` names a table to write, not a file to read.
+      return whenProven({ ...given, tables: [] }, ({ book }) => exportBook(book, given))
+    },
   },
   {
     name: "book",
@@ -111,7 +116,7 @@ const COMMANDS: readonly Command[] = [
     takes: "",
     least: 0,
     most: 0,
-    options: [],
+    options: ["language"],
     says: "the JSON schema of a saved workbook",
     run: () => [JSON.stringify(documentJsonSchema(), null, 2)],
   },
@@ -120,11 +125,11 @@ const COMMANDS: readonly Command[] = [
     takes: "<file.json>",
     least: 1,
     most: 1,
-    options: ["seconds", "json"],
+    options: ["seconds", "language", "json"],
     says: "the best plan, and the proof of it, for boards, spliced lines, sheets and orders of your own",
     run: (given) => cut(given.positionals[0] ?? "", given),
   },
-  { name: "help", takes: "", least: 0, most: 0, options: [], says: "this page", run: help },
+  { name: "help", takes: "", least: 0, most: 0, options: ["language"], says: "this page", run: help },
 ]
 
 /** Opens a workbook, puts in what can be proven in the time given, and prints it. */
@@ -138,25 +143,31 @@ function whenProven(
 }
 
 function usage(command: Command): string {
-  const options = command.options.map((option) => OPTION_USAGE[option])
-  return ["pegbook", command.name, command.takes, ...options].filter((part) => part !== "").join(" ")
+  const options = command.options.map((option) => said(OPTION_USAGE[option]))
+  return ["pegbook", command.name, said(command.takes), ...options].filter((part) => part !== "").join(" ")
 }
 
 function help(): string[] {
   return [
-    "Pegbook works out a timber platform on the ground: every number, its formula and where it comes from.",
+    said(
+      "Pegbook works out a timber platform on the ground: every number, its formula and where it comes from.",
+    ),
     "",
-    ...COMMANDS.flatMap((command) => [usage(command), `    ${command.says}`]),
+    ...COMMANDS.flatMap((command) => [usage(command), `    ${said(command.says)}`]),
     "",
-    '--set takes what a person would type, with its unit: --set platform_length="18 ft" --set joist_spacing=400mm',
-    '--table takes a JSON file: { "ground_levels": [ { "x": "0 ft", "y": "0 ft", "level": "-3 in" } ] }',
-    "    or a CSV file with the columns in its first line, called like its table: ground_levels.csv",
-    "--language fr says everything in French, and reads what --set gives in French or English units; files are the same in both.",
-    "--seconds says how long a search for the best plan may take: 30 when absent, and with 0 the plan made at once stands.",
-    'cut takes { "cases": [ … ] }, each with its id and its kind (cut, splice, sheet or buy): README.md shows one.',
-    "Exit status: 0 when calculated, failing checks included; 2 when what was given cannot be used.",
+    ...HINTS.map(said),
   ]
 }
+
+const HINTS: readonly string[] = [
+  '--set takes what a person would type, with its unit: --set platform_length="18 ft" --set joist_spacing=400mm',
+  '--table takes a JSON file: { "ground_levels": [ { "x": "0 ft", "y": "0 ft", "level": "-3 in" } ] }',
+  "    or a CSV file with the columns in its first line, called like its table: ground_levels.csv",
+  "--language fr says everything in French, and reads what --set gives in French or English units; files are the same in both.",
+  "--seconds says how long a search for the best plan may take: 30 when absent, and with 0 the plan made at once stands.",
+  'cut takes { "cases": [ … ] }, each with its id and its kind (cut, splice, sheet or buy): README.md shows one.',
+  "Exit status: 0 when calculated, failing checks included; 2 when what was given cannot be used.",
+]
 
 function answer(
   argv: readonly string[],
@@ -174,9 +185,7 @@ function answer(
   if (count < command.least || count > command.most) {
     throw new BadInput(`${command.name} was given ${count} names. Write: ${usage(command)}`)
   }
-  // A language that is in force needs no waiting for.
-  if (given.language === languageInForce().id) return command.run(given, printer)
-  return speak(given.language).then(() => command.run(given, printer))
+  return command.run(given, printer)
 }
 
 /**
@@ -185,6 +194,13 @@ function answer(
  * `printer` makes what `book` writes: screens are no business of this package.
  */
 export function main(argv: readonly string[], printer: BookPrinter): number | Promise<number> {
+  const language = languageAsked(argv)
+  // A language that is in force needs no waiting for.
+  if (language === languageInForce().id) return answered(argv, printer)
+  return speak(language).then(() => answered(argv, printer))
+}
+
+function answered(argv: readonly string[], printer: BookPrinter): number | Promise<number> {
   try {
     const lines = answer(argv, printer)
     return lines instanceof Promise ? lines.then(print, refuse) : print(lines)
@@ -200,6 +216,6 @@ function print(lines: readonly string[]): number {
 
 function refuse(error: unknown): number {
   if (!(error instanceof BadInput)) throw error
-  process.stderr.write(`pegbook: ${error.message}\n`)
+  process.stderr.write(`pegbook: ${said(error.message)}\n`)
   return 2
 }

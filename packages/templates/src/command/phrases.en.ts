@@ -1,4 +1,5 @@
 import type { EntryKind, Source, Verdict } from "@pegbook/engine"
+import { type CutPhrases, ENGLISH_CUT } from "./cut-phrases.en.ts"
 
 /** What the command itself says around a workbook. */
 export interface Phrases {
@@ -43,6 +44,7 @@ export interface Phrases {
     readonly differ: (count: number) => string
     readonly row: (row: number) => string
   }
+  readonly cut: CutPhrases
   readonly wroteBook: (path: string, title: string) => string
   readonly wrotePdf: (path: string, title: string) => string
   readonly wroteSheets: (path: string, title: string, tables: number) => string
@@ -114,6 +116,7 @@ export const ENGLISH_PHRASES: Phrases = {
     differ: (count) => (count === 0 ? "none differs" : `${count === 1 ? "1 differs" : `${count} differ`}:`),
     row: (row) => `row ${row}`,
   },
+  cut: ENGLISH_CUT,
   wroteBook: (path, title) =>
     `Wrote ${path}: the build book of ${title}, to be opened in a browser and printed from there at full size.`,
   wrotePdf: (path, title) => `Wrote ${path}: the build book of ${title}, to be printed at full size.`,

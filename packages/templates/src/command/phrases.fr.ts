@@ -1,3 +1,4 @@
+import { FRENCH_CUT } from "./cut-phrases.fr.ts"
 import type { Phrases } from "./phrases.en.ts"
 
 export const FRENCH_PHRASES: Phrases = {
@@ -65,6 +66,7 @@ export const FRENCH_PHRASES: Phrases = {
       count === 0 ? "aucune ne diffère" : `${count} ${count === 1 ? "diffère" : "diffèrent"} :`,
     row: (row) => `ligne ${row}`,
   },
+  cut: FRENCH_CUT,
   wroteBook: (path, title) =>
     `${path} est écrit : le cahier de chantier de « ${title} », à ouvrir dans un navigateur et à imprimer de là en grandeur réelle.`,
   wrotePdf: (path, title) =>

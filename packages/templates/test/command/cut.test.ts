@@ -86,7 +86,7 @@ test("a file without cases, a file that is not there and two cases of one id are
     expect(status).toBe(2)
     expect(err).toContain(part)
   }
-  refuses(["cut"], "pegbook cut <file.json> [--seconds number] [--json]")
+  refuses(["cut"], "pegbook cut <file.json> [--seconds number] [--language en|fr] [--json]")
 })
 
 /** Pieces of so many lengths that no search ends at once. */

@@ -1,6 +1,6 @@
 import { openBook } from "@pegbook/engine"
-import { describe, expect, test } from "vitest"
-import { demo } from "../../src/index.ts"
+import { afterAll, beforeAll, describe, expect, test } from "vitest"
+import { demo, speak } from "../../src/index.ts"
 import { calcJson, file, type Printed, pegbook, refuses, spawned } from "./run.ts"
 
 const T = "game-table-platform"
@@ -90,6 +90,76 @@ describe("--language fr", () => {
   })
 })
 
+describe("help, cut and refusals in French", () => {
+  beforeAll(() => speak("fr"))
+  afterAll(() => speak("en"))
+
+  test("help has no English left but names, and says as much as the English", () => {
+    const { out } = pegbook("help", "--language", "fr")
+    const says = out.replace(/"[^"]*"|[<[(][^>\])]*[>\])]/g, "").replace(/--\w+|pegbook \w+/g, "")
+    expect(says.split("\n").filter((line) => ENGLISH.test(line))).toEqual([])
+    expect(out).toMatch(/^pegbook cut <fichier\.json>/m)
+  })
+
+  test.each<readonly [name: string, args: readonly string[]]>([
+    ["no command", ["calculate"]],
+    ["a name too few", ["calc"]],
+    ["an unknown option", ["calc", T, "--colour"]],
+    ["an option without its value", ["calc", T, "--units", "us", "--set"]],
+    ["a value for none", ["calc", T, "--json=1"]],
+    ["an option of no use", ["list", "--json"]],
+    ["no setting", ["calc", T, "--set", "=3"]],
+    ["no seconds", ["book", T, "--seconds=soon"]],
+    ["no paper", ["book", T, "--paper", "a5"]],
+    ["no units", ["calc", T, "--units", "feet"]],
+    ["no page", ["book", T, "--out", "a.doc"]],
+    ["no sheets", ["export", T, "--to", "a.xls"]],
+    ["no template", ["calc", "x"]],
+    ["a template meant", ["calc", "shed-bass"]],
+    ["no entry", ["why", T, ""]],
+    ["an entry meant", ["why", T, "joist_cuont"]],
+    ["no two scenarios", ["compare", T]],
+    ["two things to export", ["export", T]],
+    ["no table", ["export", T, "--table", "zzzz"]],
+    ["a table meant", ["export", T, "--table", "suports"]],
+    ["a table's file with no table", ["calc", T, "--table", "no-such.csv"]],
+    ["a file that is not there", ["calc", T, "--table", "none-at-all.json"]],
+  ])("%s is refused in French", (_, args) => {
+    const { status, out, err } = pegbook(...args, "--language", "fr")
+    expect([status, out]).toEqual([2, ""])
+    // In brackets: what the system says, and the names there are.
+    const says = err.replace(/Les commandes sont [^.]*|\([^)]*\)|«[^»]*»|'[^']*'|<[^>]*>|\[[^\]]*\]/g, "")
+    expect(says).toMatch(
+      /(?:Écrivez|Essayez|Donnez|Nommez|Vouliez-vous dire|Les tableaux sont|Les noms sont|Enregistrez)/,
+    )
+    expect(says).not.toMatch(ENGLISH)
+    expect(says).not.toMatch(/(?:Write|Give|Did you|Try:|no such)/)
+  })
+
+  test("a case that is wrong is refused in French, and an obstacle and a proven plan are said in French", () => {
+    const board = { id: "8 ft", length: 1536, price: 655, available: null }
+    const shelf = {
+      id: "shelf",
+      kind: "cut",
+      kerf: 2,
+      stocks: [board],
+      pieces: [{ length: 767, quantity: 2 }],
+    }
+    const cases = (one: object) => file(JSON.stringify({ cases: [one] }))
+    const { err } = spawned("cut", cases({ ...shelf, kerf: -1 }), "--language", "fr")
+    expect(err).toMatch(
+      /^pegbook: cut\s: cas shelf\s: kerf a reçu -1\. Accepté\s: un nombre entier d’au moins 0\. Ensuite\s: corrigez kerf/,
+    )
+    const proven = french("cut", cases(shelf))
+    expect(proven).toMatch(/^shelf : planches à acheter/)
+    expect(proven).toMatch(/6,55 en tout, le meilleur, c'est prouvé/)
+    expect(proven).toMatch(/Acheter :\n {4}1 × {2}8 ft\n/)
+    const tooLong = french("cut", cases({ ...shelf, pieces: [{ length: 1537, quantity: 1 }] }))
+    expect(tooLong).toContain("une planche de 1537 ou plus à acheter")
+    for (const text of [proven, tooLong]) expect(text).not.toMatch(ENGLISH)
+  })
+})
+
 test("without a language, and with en, all is in English", () => {
   const said = pegbook("why", T, "joist_count")
   expect(said.out).toMatch(/^ {2}Why: /m)
@@ -99,5 +169,5 @@ test("without a language, and with en, all is in English", () => {
 test("a language that Pegbook does not have is refused, and those that it has are named", () => {
   refuses(["calc", T, "--language", "de"], "--language", '"de"', "en", "fr", "English")
   refuses(["list", "--language", ""], "--language")
-  refuses(["schema", "--language", "fr"], "--language", "no use")
+  refuses(["help", "--units", "us"], "--units", "no use")
 })

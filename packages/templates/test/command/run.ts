@@ -15,7 +15,7 @@ export interface Ran {
 }
 
 /** These wait for proofs unless they are told not to. */
-const PROVING = new Set(["calc", "why"])
+const PROVING = new Set(["calc", "why", "export"])
 
 const absent = () => Promise.reject(new Error("screens are not here: run it with spawned()"))
 const NO_SCREENS = { page: absent, pdf: absent, noPdf: () => undefined }
