@@ -14,12 +14,16 @@ const WARM = 10
 /** Pixels from one move to the next: more than a step of the length, so that each one changes what is drawn. */
 const MOVE = 9
 
-/** In milliseconds, the middle of many times: a frame in which nothing happens, and those after a move and a release. */
+/**
+ * In milliseconds, the middle of many times: a frame in which nothing happens, one after which the plan stands there anew while no
+ * number moves, and those after a move and a release.
+ */
 export interface Dragged {
   /** The workbook with the most values. */
   readonly title: string
   readonly values: number
   readonly empty: number
+  readonly redrawn: number
   readonly moved: number
   readonly released: number
 }
@@ -85,6 +89,18 @@ export async function timeDragged(executablePath: string): Promise<Dragged> {
         const empty: number[] = []
         for (let time = 0; time < times; time++) empty.push(await timed(() => {}))
 
+        // The plan alone: all its shapes are worked out and made anew, as after a move, from values that are known.
+        const show = (id: string) => () =>
+          document.querySelector<HTMLElement>(`[data-drawing="${id}"]`)?.click()
+        const redrawn: number[] = []
+        for (let time = 0; time < times; time++) {
+          await timed(show("section-along"))
+          if (document.querySelector('[data-drawn="plan"]') !== null) throw new Error("the plan did not go")
+          redrawn.push(await timed(show("plan")))
+          if (document.querySelector('[data-drawn="plan"] [data-of="platform_area"]') === null)
+            throw new Error("the plan is not drawn")
+        }
+
         const moved: number[] = []
         const released: number[] = []
         for (let time = 0; time < times; time++) {
@@ -96,7 +112,12 @@ export async function timeDragged(executablePath: string): Promise<Dragged> {
           if (drawn() === before) throw new Error("the plan did not follow the handle")
           released.push(await timed(() => send("pointerup", 500 + by)))
         }
-        return { empty: middle(empty), moved: middle(moved), released: middle(released) }
+        return {
+          empty: middle(empty),
+          redrawn: middle(redrawn),
+          moved: middle(moved),
+          released: middle(released),
+        }
       },
       { times: TIMES, warm: WARM, move: MOVE },
     )

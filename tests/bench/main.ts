@@ -30,11 +30,12 @@ export async function main(chromium: string | undefined): Promise<void> {
   console.log(
     `  middle ${ms(middle)}, worst ${ms(worst)}; ${(middle / ours.edit).toFixed(1)} × the engine's edit`,
   )
-  const { title, values, empty, moved, released } = await timeDragged(chromium)
+  const { title, values, empty, redrawn, moved, released } = await timeDragged(chromium)
   const frames = (time: number): string => `${ms(time)}, ${(time / empty).toFixed(2)} × an empty frame`
   console.log(
     `The handle of the length, dragged in the plan, until that is painted: ${title}, ${values} values`,
   )
+  console.log(`  the plan alone, drawn anew              ${frames(redrawn)}`)
   console.log(`  a move, and the plan anew               ${frames(moved)}`)
   console.log(`  letting go                              ${frames(released)}`)
 }
