@@ -16,7 +16,7 @@ import { sheets } from "../../src/parts/sheets.ts"
 import { tiles } from "../../src/parts/tiles.ts"
 import { timber } from "../../src/parts/timber.ts"
 import { treatment } from "../../src/parts/treatment.ts"
-import { buyingRules, yourPrices } from "../../src/parts/your-prices.ts"
+import { noPrices } from "../helpers/no-prices.ts"
 
 const HERE: Source = { kind: "user", title: "this test" }
 const said = { label: "Of the test", why: "Of the test.", sources: [HERE] }
@@ -97,14 +97,6 @@ const posts: Section = {
   ],
 }
 
-/** What timber is priced by; nothing is entered. */
-const asked: Section = {
-  id: "prices",
-  title: "Prices",
-  says: "What the yard asks.",
-  entries: [yourPrices([]), buyingRules],
-}
-
 export const PLATFORM: Definition = {
   id: "frame-of-the-test",
   title: "Frame",
@@ -124,7 +116,7 @@ export const PLATFORM: Definition = {
     fixings,
     timber,
     treatment,
-    asked,
+    noPrices,
   ],
 }
 

@@ -10,6 +10,7 @@ import { skidJoints, skidLayout } from "../../src/parts/skids.ts"
 import { stoneBeds } from "../../src/parts/stone-beds.ts"
 import { supportLayout } from "../../src/parts/supports.ts"
 import { USER } from "../../src/sources.ts"
+import { noPrices } from "../helpers/no-prices.ts"
 
 /** A section of inputs, for what a part needs and a test gives. */
 export function givens(
@@ -54,6 +55,7 @@ const GROUND_WORKS: Definition = {
     layers,
     heights,
     houseRules,
+    noPrices,
   ],
   cautions: [],
 }
