@@ -65,8 +65,10 @@ function labelsInTheWay(page: Page): Promise<readonly string[]> {
 
 async function choose(page: Page, title: string): Promise<void> {
   const wide = page.getByRole("button", { name: title, exact: true })
+  const narrow = page.getByRole("combobox", { name: "Drawing" })
+  await wide.or(narrow).first().waitFor()
   if (await wide.isVisible()) await wide.click()
-  else await page.getByRole("combobox", { name: "Drawing" }).selectOption({ label: title })
+  else await narrow.selectOption({ label: title })
 }
 
 /** All layers of the drawing shown, also those that start hidden. */
