@@ -1,25 +1,25 @@
-import { For } from "solid-js"
+import { Index } from "solid-js"
 import { FONT_SIZE, type PlacedLabel } from "./place-labels.ts"
 
 /** What is written in a drawing. */
 export function Labels(props: { readonly labels: readonly PlacedLabel[] }) {
   return (
     <g class="labels" font-size={FONT_SIZE}>
-      <For each={props.labels}>
+      <Index each={props.labels}>
         {(label) => (
           <text
-            x={label.x}
-            y={label.y}
+            x={label().x}
+            y={label().y}
             text-anchor="middle"
             dominant-baseline="central"
-            transform={label.turned ? `rotate(-90 ${label.x} ${label.y})` : undefined}
-            classList={{ "label-lit": label.id === "lit" }}
-            data-label={label.id}
+            transform={label().turned ? `rotate(-90 ${label().x} ${label().y})` : undefined}
+            classList={{ "label-lit": label().id === "lit" }}
+            data-label={label().id}
           >
-            {label.text}
+            {label().text}
           </text>
         )}
-      </For>
+      </Index>
     </g>
   )
 }

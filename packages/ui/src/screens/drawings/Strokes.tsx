@@ -1,5 +1,5 @@
-import type { Drawing, DrawnDimension, DrawnLine, DrawnShape, Layer, Point } from "@pegbook/engine"
-import { For, Show } from "solid-js"
+import type { Drawing, DrawnDimension, DrawnLine, DrawnMark, DrawnShape, Layer, Point } from "@pegbook/engine"
+import { createMemo, For, Index, Show } from "solid-js"
 import type { Lit } from "../../bridge/walk.ts"
 import { type Camera, toPixel } from "./camera.ts"
 import type { DimensionLine } from "./dimension-lines.ts"
@@ -27,7 +27,18 @@ export function Strokes(props: {
 }) {
   const transform = () =>
     `matrix(${props.camera.scale} 0 0 ${-props.camera.scale} ${props.camera.left} ${props.camera.top})`
-  const onLayer = (layer: Layer) => props.shown.filter((shape) => shape.layer === layer.id)
+  const drawn = createMemo(() => {
+    const layers = new Map<string, DrawnShape[]>()
+    for (const shape of props.shown) {
+      if (shape.kind !== "area" && shape.kind !== "line") continue
+      const known = layers.get(shape.layer)
+      if (known === undefined) layers.set(shape.layer, [shape])
+      else known.push(shape)
+    }
+    return layers
+  })
+  const onLayer = (layer: Layer): readonly DrawnShape[] => drawn().get(layer.id) ?? []
+  const marks = createMemo(() => props.shown.filter((shape): shape is DrawnMark => shape.kind === "mark"))
   const fillIn = (fill: string) => {
     const hatch = hatchOf(fill, props.hatch)
     return props.inked && hatch !== undefined ? "none" : hatch
@@ -57,23 +68,27 @@ export function Strokes(props: {
         <For each={props.drawing.layers}>
           {(layer) => (
             <g data-layer={layer.id}>
-              <For each={onLayer(layer)}>
+              {/* By place, so that while something is dragged the lines stay and only where they go is set anew. */}
+              <Index each={onLayer(layer)}>
                 {(shape) => (
-                  <Show when={shape.kind === "area" || shape.kind === "line"}>
-                    <Show when={groundLine(shape, layer)}>
+                  <>
+                    <Show when={groundLine(shape(), layer)}>
                       {(ground) => <path class="soil-band" fill={fillIn("soil")} d={bandOf(ground())} />}
                     </Show>
                     <path
-                      class={`${classOf(shape, layer)} ${groundOf(shape, layer)}`}
-                      classList={{ lit: isActive(shape) }}
-                      fill={shape.kind === "area" ? fillIn(fillOf(shape, layer)) : undefined}
-                      d={pathOfShape(shape)}
-                      data-shape={props.indexOf?.(shape)}
-                      data-of={keyOf(shape.of)}
+                      class={[
+                        classOf(shape(), layer),
+                        groundOf(shape(), layer),
+                        isActive(shape()) ? "lit" : "",
+                      ].join(" ")}
+                      fill={shape().kind === "area" ? fillIn(fillOf(shape(), layer)) : undefined}
+                      d={pathOfShape(shape())}
+                      data-shape={props.indexOf?.(shape())}
+                      data-of={keyOf(shape().of)}
                     />
-                  </Show>
+                  </>
                 )}
-              </For>
+              </Index>
               <Show when={props.inked}>
                 <InkedHatches
                   id={`${props.hatch}-${layer.id}`}
@@ -91,31 +106,27 @@ export function Strokes(props: {
           {(shape) => <path class="lit-outline" d={pathOfShape(shape)} />}
         </For>
       </g>
-      <For each={props.shown}>
-        {(shape) => (
-          <Show when={shape.kind === "mark" && shape}>
-            {(mark) => (
-              <MarkSign
-                mark={mark()}
-                at={toPixel(props.camera, mark().at)}
-                index={props.indexOf?.(shape)}
-                lit={isActive(shape)}
-              />
-            )}
-          </Show>
-        )}
-      </For>
-      <For each={props.dimensions}>
-        {({ shape, line }) => (
-          <path
-            class="dimension"
-            classList={{ lit: isActive(shape) }}
-            d={line.path}
-            data-shape={props.indexOf?.(shape)}
-            data-of={keyOf(shape.of)}
+      <Index each={marks()}>
+        {(mark) => (
+          <MarkSign
+            mark={mark()}
+            at={toPixel(props.camera, mark().at)}
+            index={props.indexOf?.(mark())}
+            lit={isActive(mark())}
           />
         )}
-      </For>
+      </Index>
+      <Index each={props.dimensions}>
+        {(one) => (
+          <path
+            class="dimension"
+            classList={{ lit: isActive(one().shape) }}
+            d={one().line.path}
+            data-shape={props.indexOf?.(one().shape)}
+            data-of={keyOf(one().shape.of)}
+          />
+        )}
+      </Index>
     </>
   )
 }
