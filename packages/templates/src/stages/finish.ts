@@ -8,7 +8,7 @@ export const netWork: Work = {
     title: "Put up the net",
     says: [
       "{net_post_count} posts of {net_post_length}, guyed with {net_guy_count} ropes to pegs {net_guy_reach} out.",
-      "Holes to dig for the posts, just outside the frame: {net_order.holes}, each {net_order.hole_depth} deep at the lowest ground. Stand the post plumb, brace it, and fill the hole with concrete to the top: {net_order.concrete} in all.",
+      "Holes to dig for the posts, just outside the frame: {net_order.holes}, each {net_order.hole_depth} deep from the ground beside it. Stand the post plumb, brace it, and fill the hole with concrete to the top: {net_order.concrete} in all. On higher ground a post stands out more: saw it level with the others at its top and brush the cut. Where a hole meets the stone under a corner, tamp the stone again once the concrete is hard.",
       "Bolts through post and rim: {net_order.bolts}, {net_order.bolt_diameter} thick and at least {net_order.bolt_length} long, two to a post one above the other, a square washer at both ends of each.",
       "Hang {net_run} of net from its rope, tied every {net_tie_spacing}.",
     ],
