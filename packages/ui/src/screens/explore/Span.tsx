@@ -1,5 +1,5 @@
 import { type SweepRow, shownAs } from "@pegbook/engine"
-import { createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
+import { batch, createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
 import { createStore } from "solid-js/store"
 import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
 import { ask } from "../../explore/ask.ts"
@@ -11,6 +11,8 @@ import { RangeForm } from "./RangeForm.tsx"
 
 /** Rows of the table that are drawn; the chart has all. */
 const ROWS_DRAWN = 200
+/** Milliseconds. */
+const BETWEEN_DRAWINGS = 250
 const MOST_RESULTS = 4
 
 const NONE: RangeFields = { name: "", from: "", to: "", step: "", chosen: [] }
@@ -42,7 +44,10 @@ export function Span() {
   const [state, setState] = createSignal<"idle" | "working" | "stopped">("idle")
   const [refusal, setRefusal] = createSignal<string>()
   let stop = () => {}
-  onCleanup(() => stop())
+  onCleanup(() => {
+    stop()
+    clearTimeout(due)
+  })
 
   const results = () => {
     if (picked().length > 0) return picked()
@@ -62,9 +67,23 @@ export function Span() {
       .filter(({ names }) => names.length > 0),
   )
 
+  /** Rows that have come and are not shown yet: shown one by one they would come faster than a page can draw. */
+  let waiting: SweepRow[] = []
+  let due: ReturnType<typeof setTimeout> | undefined
+  function showWaiting(): void {
+    clearTimeout(due)
+    due = undefined
+    const come = waiting
+    waiting = []
+    batch(() => {
+      for (const row of come) setRows(rows.length, row)
+    })
+  }
+
   function run(event: Event): void {
     event.preventDefault()
     stop()
+    showWaiting()
     const used = [first, second].filter(({ name }) => name !== "")
     setAsked({ inputs: used.map(({ name }) => name), results: results() })
     setRows([])
@@ -75,9 +94,11 @@ export function Span() {
     const plain = ranges.map((range) => ("values" in range ? { ...range, values: [...range.values] } : range))
     stop = ask(sheet, { kind: "sweep", inputs: plain, results: [...results()] }, (answer) => {
       if (answer.kind === "sweep") {
-        setRows(rows.length, answer.row)
+        waiting.push(answer.row)
         setOf(answer.of)
+        due ??= setTimeout(showWaiting, BETWEEN_DRAWINGS)
       } else {
+        showWaiting()
         if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
         setState("idle")
       }
@@ -86,6 +107,7 @@ export function Span() {
 
   function halt(): void {
     stop()
+    showWaiting()
     setState("stopped")
   }
 
