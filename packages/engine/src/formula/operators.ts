@@ -36,6 +36,8 @@ export interface InfixRule {
   readonly evaluate: (operands: readonly Operand[]) => Cell
   /** The same in doubles. */
   readonly inDoubles: InDoubles
+  /** Where that is no more than a calculation on two numbers: the calculation, which needs no list of operands. */
+  readonly onDoubles?: (left: number, right: number) => number
 }
 
 /** Binding of what is no infix operator: OpenFormula puts prefixes before %, and both before ^. */
@@ -90,7 +92,7 @@ const RULES: readonly InfixRule[] = [
     working: "+",
     typeOf: typeOfSum,
     evaluate: onNumbers((left, right) => left.plus(right)),
-    inDoubles: onTwoDoubles((left, right) => left + right),
+    ...bare((left, right) => left + right),
   },
   {
     symbol: "-",
@@ -98,7 +100,7 @@ const RULES: readonly InfixRule[] = [
     working: "−",
     typeOf: typeOfSum,
     evaluate: onNumbers((left, right) => left.minus(right)),
-    inDoubles: onTwoDoubles((left, right) => left - right),
+    ...bare((left, right) => left - right),
   },
   {
     symbol: "*",
@@ -106,7 +108,7 @@ const RULES: readonly InfixRule[] = [
     working: "×",
     typeOf: (application) => typeOfProduct(application, 1),
     evaluate: onNumbers((left, right) => left.times(right)),
-    inDoubles: onTwoDoubles((left, right) => left * right),
+    ...bare((left, right) => left * right),
   },
   {
     symbol: "/",
@@ -154,6 +156,13 @@ export function typeOfJoin(application: Application): ValueType {
     }
   }
   return TEXT
+}
+
+/** A sign that only calculates. */
+function bare(
+  onDoubles: (left: number, right: number) => number,
+): Pick<InfixRule, "inDoubles" | "onDoubles"> {
+  return { inDoubles: onTwoDoubles(onDoubles), onDoubles }
 }
 
 function equality(

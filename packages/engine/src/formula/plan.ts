@@ -130,23 +130,17 @@ function bareStep(ast: Ast, places: ReadonlyMap<string, number>): Step {
   }
 }
 
-/** The usual sums without a list of operands; they are what rules of the same sign say. */
+/** The usual calculations without a list of operands. */
 function infixStep(operator: string, left: Step, right: Step): Step {
   const rule = infixRule(operator)
   if (rule === undefined) throw new RangeError(`there is no operator ${operator}`)
-  const sum = SUMS[operator]
-  if (sum === undefined) return applied(rule.inDoubles, [left, right])
+  const { onDoubles } = rule
+  if (onDoubles === undefined) return applied(rule.inDoubles, [left, right])
   return (run) => {
     const a = left(run)
     const b = right(run)
-    return typeof a === "number" && typeof b === "number" ? sound(sum(a, b)) : faultAmong([a, b])
+    return typeof a === "number" && typeof b === "number" ? sound(onDoubles(a, b)) : faultAmong([a, b])
   }
-}
-
-const SUMS: Readonly<Record<string, (a: number, b: number) => number>> = {
-  "+": (a, b) => a + b,
-  "-": (a, b) => a - b,
-  "*": (a, b) => a * b,
 }
 
 /** IF and IFERROR work out only what they give. */

@@ -1,16 +1,10 @@
-import {
-  type Book,
-  buildDecimalGraph,
-  type Definition,
-  inWords,
-  openBook,
-  type Reading,
-} from "@pegbook/engine"
+import { type Book, buildDecimalGraph, type Definition, inWords, openBook } from "@pegbook/engine"
 import { buildHyperFormulaGraph } from "@pegbook/engine/hyperformula"
 import fc from "fast-check"
 import { describe, expect, test } from "vitest"
 import { template } from "../../src/index.ts"
 import { legalInputs } from "../helpers/random-inputs.ts"
+import { readingsOf, sameValues } from "../helpers/same-values.ts"
 import { addsUp, nothingForgotten } from "../work/balance.ts"
 
 const SEED = 20261125
@@ -119,33 +113,6 @@ function opened(
   const { book } = openBook(definition, options)
   edit(book, typed)
   return book
-}
-
-function readingsOf(book: Book, name: string): readonly (Reading | null)[] {
-  const view = book.entry(name)
-  return view.readings ?? [view.reading ?? null]
-}
-
-/** Fails with the entry's name where two workbooks differ by more than a share of 1e-9; counts must be the same. */
-function sameValues(a: Book, b: Book): void {
-  for (const name of a.names()) {
-    const [left, right] = [readingsOf(a, name), readingsOf(b, name)]
-    if (left.length !== right.length) throw new Error(`${name}: ${left.length} rows and ${right.length}`)
-    for (const [index, reading] of left.entries()) {
-      const other = right[index] ?? null
-      if (same(reading, other)) continue
-      throw new Error(
-        `${name}, row ${index + 1}: ${reading?.text} (${reading?.value}) and ${other?.text} (${other?.value})`,
-      )
-    }
-  }
-}
-
-function same(a: Reading | null, b: Reading | null): boolean {
-  if (typeof a?.value !== "number" || typeof b?.value !== "number") return a?.value === b?.value
-  const allowed = a.unit === "1" && Number.isInteger(a.value) ? 0 : 1e-9
-  // Millionths of a nanometre: what is left of a difference of two like lengths is noise.
-  return Math.abs(a.value - b.value) <= allowed * Math.abs(a.value) + 1e-15
 }
 
 /** No value is infinite or no number, and no count is negative. */
