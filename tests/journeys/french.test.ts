@@ -41,6 +41,7 @@ function knownEnglish(): readonly string[] {
 const ALIKE = new Set([
   ...["Points", "Joints", "Concrete", "Action", "Distance", "Direction", "Plan", "Position", "Point"],
   ...["Sand", "Station", "Stations", "Surface", "Face", "Centre", "Joint", "Volume", "English", "Moment"],
+  "Triangle 3-4-5",
 ])
 
 /** What can be read on a page, aloud as well; formulas and names in them are the same in every language. */

@@ -1,4 +1,4 @@
-import { type Component, createEffect, For, type JSX, lazy, on, Show, Suspense } from "solid-js"
+import { type Component, createEffect, For, type JSX, lazy, on, onCleanup, Show, Suspense } from "solid-js"
 import { Dynamic } from "solid-js/web"
 import {
   ProvingContext,
@@ -152,7 +152,12 @@ function ScreenLink(props: { readonly screen: Screen }) {
   const walk = useWalk()
   let link: HTMLAnchorElement | undefined
   createEffect(() => {
-    if (walk.screen() === props.screen) link?.scrollIntoView({ block: "nearest", inline: "center" })
+    if (walk.screen() !== props.screen) return
+    // After the frame: to ask where the link is before would lay out the whole sheet, rows out of sight too.
+    const frame = requestAnimationFrame(() => {
+      setTimeout(() => link?.scrollIntoView({ block: "nearest", inline: "center" }))
+    })
+    onCleanup(() => cancelAnimationFrame(frame))
   })
   return (
     <a
