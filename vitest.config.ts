@@ -1,3 +1,4 @@
+import { join } from "node:path"
 import { defineConfig } from "vitest/config"
 import { BaseSequencer, type TestSpecification } from "vitest/node"
 
@@ -11,6 +12,10 @@ class LongestFirst extends BaseSequencer {
 }
 
 const JOURNEYS = "tests/journeys/**/*.test.ts"
+/** What follows changes as in a page. In Node the library of signals has none otherwise: there it makes pages as text. */
+const SIGNALS = "packages/ui/test/signals/**/*.test.ts"
+
+const SOLID_OF_PAGES = join(import.meta.dirname, "packages/ui/node_modules/solid-js/dist/solid.js")
 
 export default defineConfig({
   test: {
@@ -24,10 +29,14 @@ export default defineConfig({
           // The files share their modules: a third of the time went into loading the same ones again for each file.
           isolate: false,
           include: ["packages/*/test/**/*.test.ts", "tests/**/*.test.ts"],
-          exclude: ["**/node_modules/**", JOURNEYS],
+          exclude: ["**/node_modules/**", JOURNEYS, SIGNALS],
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
+      },
+      {
+        resolve: { alias: [{ find: /^solid-js$/, replacement: SOLID_OF_PAGES }] },
+        test: { name: "signals", environment: "node", include: [SIGNALS], testTimeout: 60_000 },
       },
       {
         test: {

@@ -66,7 +66,7 @@ if (!journeys) total.failed += 1
 
 const folder = mkdtempSync(join(tmpdir(), "pegbook-test-"))
 const report = join(folder, "report.json")
-const projects = journeys ? ["unit", "journeys"] : ["unit"]
+const projects = journeys ? ["unit", "signals", "journeys"] : ["unit", "signals"]
 const succeeded = run(
   "tests",
   script("vitest", "vitest"),

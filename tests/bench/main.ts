@@ -25,11 +25,13 @@ export async function main(chromium: string | undefined): Promise<void> {
     console.log("No Chromium was found, so painting was not timed.")
     return
   }
-  const { middle, worst } = await timePainted(chromium)
-  console.log("The same edit in the browser, until it is painted")
-  console.log(
-    `  middle ${ms(middle)}, worst ${ms(worst)}; ${(middle / ours.edit).toFixed(1)} × the engine's edit`,
-  )
+  const painted = await timePainted(chromium)
+  const against = (time: number): string =>
+    `${ms(time)}, ${(time / painted.empty).toFixed(2)} × an empty frame`
+  console.log("The same edit in the browser")
+  console.log(`  until the rows in sight are painted     ${against(painted.inSight)}`)
+  console.log(`  of that, the page's own work            ${against(painted.working)}`)
+  console.log(`  until what is out of sight has followed ${against(painted.everything)}`)
   const { title, values, empty, redrawn, moved, released } = await timeDragged(chromium)
   const frames = (time: number): string => `${ms(time)}, ${(time / empty).toFixed(2)} × an empty frame`
   console.log(

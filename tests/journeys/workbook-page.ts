@@ -10,6 +10,11 @@ export class WorkbookPage {
     await this.row("platform_length").waitFor()
   }
 
+  /** Resolves when all that follows a change has followed: what is out of sight does so after what is in sight. */
+  async settled(): Promise<void> {
+    await this.page.locator("main:not([aria-busy])").waitFor()
+  }
+
   /** An entry's row; for a column, its part of the table. */
   row(name: string): Locator {
     return this.page.locator(`[data-entry="${name}"]`).first()
@@ -17,6 +22,7 @@ export class WorkbookPage {
 
   /** The value shown, with its unit. */
   async value(name: string): Promise<string> {
+    await this.settled()
     return (await this.row(name).locator("[data-value]").first().getAttribute("data-value")) ?? ""
   }
 
@@ -28,12 +34,14 @@ export class WorkbookPage {
 
   /** What the row says that the value was before the last change; undefined when it did not move. */
   async was(name: string): Promise<string | undefined> {
+    await this.settled()
     const shown = this.row(name).locator("[data-was]").first()
     return (await shown.count()) === 0 ? undefined : ((await shown.getAttribute("data-was")) ?? "")
   }
 
   /** How many numbers the page announces to have moved. */
   async movedCount(): Promise<number> {
+    await this.settled()
     return Number(await this.page.locator("[data-moved-count]").first().getAttribute("data-moved-count"))
   }
 
@@ -47,6 +55,7 @@ export class WorkbookPage {
     await field.click()
     await field.fill(text)
     await field.press("Enter")
+    await this.settled()
   }
 
   /** What the page says of the entry in the field, while it cannot be used. */
@@ -114,6 +123,7 @@ export class WorkbookPage {
 
   /** How many numbers the page says aloud that the last change moved. */
   async movedAloud(): Promise<number> {
+    await this.settled()
     const said = this.page.getByRole("status").filter({ hasText: /numbers? moved/ })
     return Number(
       /([\d,]+) numbers? moved/.exec((await said.first().textContent()) ?? "")?.[1]?.replace(",", ""),

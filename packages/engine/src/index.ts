@@ -84,7 +84,6 @@ export type { Source, SourceKind } from "./definition/source.ts"
 export type { Cell, Stage, StageNeed, StageTable, StageValue } from "./definition/stage.ts"
 
 // Drawings with a workbook's values in them
-export { beforeChange } from "./drawing/before.ts"
 export type {
   Bounds,
   Drawn,

@@ -83,6 +83,7 @@ function WithSheet(props: { readonly children: JSX.Element; readonly fallback?: 
 
 function Page() {
   const walk = useWalk()
+  const session = useSession()
   return (
     <>
       <button type="button" class="skip small" onClick={() => document.getElementById("main")?.focus()}>
@@ -107,7 +108,7 @@ function Page() {
           </div>
         </Show>
       </div>
-      <main id="main" tabindex={-1}>
+      <main id="main" tabindex={-1} aria-busy={session.sheet()?.settling() ? "true" : undefined}>
         <Show when={walk.screen() === "start"}>
           <Start />
         </Show>

@@ -1,5 +1,6 @@
 import type { Definition, Section } from "../definition/definition.ts"
 import type { Solution } from "../definition/solver.ts"
+import type { DrawingSource } from "../drawing/values.ts"
 import type { Problem } from "../problems/problem.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import type { BookDocument, StageProgress } from "./document.ts"
@@ -27,8 +28,8 @@ export type BookChange = "changed" | "settled" | "previewed"
 /**
  * An open workbook: a template's graph with a person's values in it, and its scenario copies.
  *
- * Everything a screen or a command may do is here, and nothing else. Reads are cheap and pure; each change
- * recalculates before it returns and tells the listeners once. Nothing a person types makes it throw;
+ * Everything a screen or a command may do is here, and nothing else. Reads are pure. A change tells
+ * the listeners once and notes what it may move; a value is worked out anew when it is next read. Nothing a person types makes it throw;
  * asking for a name that does not exist does (use {@link Book.has} first).
  */
 export interface Book {
@@ -72,6 +73,10 @@ export interface Book {
   restore(name: string): EditResult
   /** What the last change moved; empty after opening. */
   moved(): readonly Moved[]
+  /** The same for one name, a table with its columns; what it does not lean on is not worked out for that. */
+  movedAt(name: string): readonly Moved[]
+  /** As a drawing would have read the workbook before the last change; nothing where that moved nothing. */
+  before(): DrawingSource | undefined
 
   /**
    * The smallest change of each of a check's remedies that makes it pass, found by recalculating a copy; nobody is told.

@@ -47,13 +47,15 @@ interface TableRows {
   readonly values: Readonly<Record<string, readonly GraphValue[]>>
 }
 
+const ROWS = rowsNode("")
 const NO_VALUE: GraphValue = { error: "no_value" }
 /** The formula of a column that cannot be calculated: an error in each row, however many there are. */
 const NOTHING: Ast = { type: "call", function: "NA", args: [], span: { start: 0, end: 0 } }
 
 /**
- * A definition's graph with values in it. After each change the tables whose number of rows, or whose rows, follow from
- * other nodes are settled in the order of their dependencies, so that one pass is enough.
+ * A definition's graph with values in it. Nothing is worked out before it is read: a change only notes which tables' rows may
+ * follow from it, and what is read waits for those that it leans on, settled in the order of their dependencies, so that
+ * one pass is enough.
  */
 export class Calculation {
   readonly #compiled: Compiled
@@ -63,7 +65,9 @@ export class Calculation {
   readonly #settledSolutions: Settled
   readonly #solved = new Map<string, SolvedTable>()
   readonly #tableProblems = new Map<string, Problem>()
-  /** Nodes that changes have named since they were last asked for. */
+  /** The tables that are still to be settled, by their bits. */
+  #waiting: bigint
+  /** Nodes that may differ since they were last asked for. */
   #named = new Set<string>()
   /** Read from the graph when first asked for, dropped when a change names them. */
   readonly #scalars = new Map<string, GraphValue>()
@@ -74,13 +78,14 @@ export class Calculation {
     this.#compiled = compiled
     this.#holding = holding
     this.#graph = build(this.#scalarNodes(given), this.#tableNodes(given))
-    this.#settle()
+    this.#waiting = compiled.reach.allTables
   }
 
-  /** Puts other values in; only what is named changes. */
-  put(given: Given): void {
+  /** Puts other values in; only what is named changes. Returns the nodes that may differ by it, rather too many than too few. */
+  put(given: Given): ReadonlySet<string> {
     const scalars = new Map<string, NodeContent>()
     const tables = new Map<string, { rows: number; values: Record<string, readonly GraphValue[]> }>()
+    const changed = [...given.typed.keys()]
     for (const [name, values] of given.typed) {
       const item = this.#compiled.outline.get(name)
       if (item?.kind !== "value" || item.entry.kind === "check") continue
@@ -101,17 +106,20 @@ export class Calculation {
         if (read === undefined) continue
         values[column.name] = read.map((value) => this.#holding.toGraph(value, column.measure))
         rows = read.length
+        changed.push(`${name}.${column.name}`)
       }
+      changed.push(rowsNode(name))
       tables.set(name, { rows, values })
       this.#rows.set(name, rows)
     }
     this.#apply({ scalars, tables })
-    this.#settle()
+    return this.#moves(changed)
   }
 
   scalar(id: string): GraphValue {
     let value = this.#scalars.get(id)
     if (value === undefined) {
+      this.#ready(id)
       value = this.#graph.scalar(id)
       this.#scalars.set(id, value)
     }
@@ -123,6 +131,7 @@ export class Calculation {
     const id = name.includes(".") ? name : `${name}.${LIST_COLUMN}`
     let values = this.#columns.get(id)
     if (values === undefined) {
+      this.#ready(id)
       const dot = id.indexOf(".")
       values = this.#graph.column(id.slice(0, dot), id.slice(dot + 1))
       this.#columns.set(id, values)
@@ -153,17 +162,27 @@ export class Calculation {
     return named
   }
 
+  /** Settles whatever waits. */
+  settle(): void {
+    this.#settle(this.#waiting)
+  }
+
   rows(table: string): number {
+    this.#ready(rowsNode(table))
     return this.#rows.get(table) ?? 0
   }
 
   report(table: string): SolverReport | undefined {
+    this.#ready(rowsNode(table))
     return this.#solved.get(table)?.report
   }
 
   /** The tables that a prover may solve better, in the order of the work. */
   unproven(): readonly Unproven[] {
-    return [...this.#compiled.outline.keys()].flatMap((table) => {
+    return [...this.#compiled.outline.values()].flatMap((item) => {
+      if (item.kind !== "table" || item.entry.rows.kind !== "solved") return []
+      const table = item.entry.name
+      this.#ready(rowsNode(table))
       const proof = this.#solved.get(table)?.proof
       if (proof === undefined || proof.settled) return []
       return [{ table, prover: proof.by, given: JSON.parse(proof.problem) as unknown }]
@@ -172,18 +191,20 @@ export class Calculation {
 
   /** Whether a table is solved from this problem, and nothing better is in place. */
   waitsFor(table: string, problem: string): boolean {
+    this.#ready(rowsNode(table))
     const proof = this.#solved.get(table)?.proof
     return proof !== undefined && !proof.settled && proof.problem === problem
   }
 
-  /** Takes up what has been settled since for a table. */
-  takeUp(table: string): void {
+  /** Takes up what has been settled since for a table. Returns the nodes that may differ by it. */
+  takeUp(table: string): ReadonlySet<string> {
     this.#solved.delete(table)
-    this.#settle()
+    return this.#moves([rowsNode(table)])
   }
 
   /** What is wrong with a table's rows. */
   tableProblem(table: string): Problem | undefined {
+    this.#ready(rowsNode(table))
     return this.#tableProblems.get(table)
   }
 
@@ -267,10 +288,30 @@ export class Calculation {
     }
   }
 
-  #settle(): void {
-    for (const level of this.#compiled.settleLevels) {
+  /** Notes what these nodes may move: values to be read anew, and tables to be settled. */
+  #moves(ids: readonly string[]): ReadonlySet<string> {
+    const { reach } = this.#compiled
+    const reached = reach.from(ids)
+    for (const id of reached) {
+      this.#scalars.delete(id)
+      this.#columns.delete(id)
+      this.#named.add(id)
+      if (id.endsWith(ROWS)) this.#waiting |= reach.tableBit(id.slice(0, -ROWS.length))
+    }
+    return reached
+  }
+
+  /** Settles what a node leans on, so that it can be read. */
+  #ready(id: string): void {
+    const due = this.#waiting & this.#compiled.reach.tablesBehind(id)
+    if (due !== 0n) this.#settle(due)
+  }
+
+  #settle(due: bigint): void {
+    for (const level of this.#compiled.reach.levelsOf(due)) {
       const tables = new Map<string, TableRows>()
       for (const table of level) {
+        this.#waiting &= ~this.#compiled.reach.tableBit(table.name)
         if (this.#blocked(rowsNode(table.name))) continue
         const next = this.#settled(table)
         if (next === undefined) continue
@@ -299,7 +340,7 @@ export class Calculation {
         this.#tableProblems.set(table.name, { code: "too_many_rows", at, wanted, most: MOST_ROWS })
       } else rows = wanted
     }
-    return rows === this.rows(table.name) ? undefined : { rows, values: {} }
+    return rows === this.#rows.get(table.name) ? undefined : { rows, values: {} }
   }
 
   #solve(

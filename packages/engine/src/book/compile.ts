@@ -7,6 +7,7 @@ import { findRings } from "../graph/cycles.ts"
 import type { Problem } from "../problems/problem.ts"
 import { PLAIN } from "../quantity/dimension.ts"
 import { checkFormulas, type Outline, outline } from "./outline.ts"
+import { invert, type Reach, reachOf } from "./reach.ts"
 import { type FormulaNode, readKept, shapeOf, typeOf, type WantedFormula } from "./read-formula.ts"
 import { checkStage } from "./stage-names.ts"
 
@@ -23,8 +24,8 @@ export interface Compiled {
   readonly dependsOn: ReadonlyMap<string, readonly string[]>
   /** Problems found before anything is calculated, by node id. A node that has any is never evaluated. */
   readonly problems: ReadonlyMap<string, readonly Problem[]>
-  /** Tables whose rows follow from other nodes, in the order in which they must be settled; those of one level together. */
-  readonly settleLevels: readonly (readonly TableEntry[])[]
+  /** What follows what, and the tables whose rows follow from other nodes. */
+  readonly reach: Reach
 }
 
 /** The public name behind a node id. */
@@ -107,7 +108,11 @@ function compileAnew(definition: Definition): Compiled {
   }
   blockDependants(dependsOn, problems, (id) => ownerOf(id, items))
 
-  return { outline: items, formulas, dependsOn, problems, settleLevels: settleLevels(items, dependsOn) }
+  const countedBy = (id: string): TableEntry | undefined => {
+    const item = id.endsWith("#rows") ? items.get(ownerOf(id, items)) : undefined
+    return item?.kind === "table" ? item.entry : undefined
+  }
+  return { outline: items, formulas, dependsOn, problems, reach: reachOf(dependsOn, countedBy) }
 }
 
 function* formulasOf(items: Outline): Generator<WantedFormula> {
@@ -178,14 +183,7 @@ function blockDependants(
   problems: Map<string, Problem[]>,
   owner: (id: string) => string,
 ): void {
-  const dependants = new Map<string, string[]>()
-  for (const [id, needs] of dependsOn) {
-    for (const need of needs) {
-      const list = dependants.get(need)
-      if (list === undefined) dependants.set(need, [id])
-      else list.push(id)
-    }
-  }
+  const dependants = invert(dependsOn)
   const queue = [...problems.keys()]
   for (let next = queue.pop(); next !== undefined; next = queue.pop()) {
     for (const dependant of dependants.get(next) ?? []) {
@@ -197,46 +195,4 @@ function blockDependants(
       queue.push(dependant)
     }
   }
-}
-
-/**
- * Kahn's algorithm over the nodes. A table's level is one more than that of any table it leans on, so the tables of one
- * level can be settled together.
- */
-function settleLevels(
-  items: Outline,
-  dependsOn: ReadonlyMap<string, readonly string[]>,
-): readonly (readonly TableEntry[])[] {
-  const waiting = new Map<string, number>()
-  const dependants = new Map<string, string[]>()
-  for (const [id, needs] of dependsOn) {
-    const counted = needs.filter((need) => dependsOn.has(need))
-    waiting.set(id, counted.length)
-    for (const need of counted) {
-      const list = dependants.get(need)
-      if (list === undefined) dependants.set(need, [id])
-      else list.push(id)
-    }
-  }
-  const ready = [...waiting].filter(([, count]) => count === 0).map(([id]) => id)
-  const reached = new Map<string, number>()
-  const levels: TableEntry[][] = []
-  for (let index = 0; index < ready.length; index++) {
-    const id = ready[index] ?? ""
-    const level = reached.get(id) ?? 0
-    const item = id.endsWith("#rows") ? items.get(ownerOf(id, items)) : undefined
-    const table = item?.kind === "table" ? item.entry : undefined
-    if (table !== undefined) {
-      const peers = levels[level] ?? []
-      levels[level] = peers
-      peers.push(table)
-    }
-    for (const dependant of dependants.get(id) ?? []) {
-      reached.set(dependant, Math.max(reached.get(dependant) ?? 0, level + (table === undefined ? 0 : 1)))
-      const left = (waiting.get(dependant) ?? 0) - 1
-      waiting.set(dependant, left)
-      if (left === 0) ready.push(dependant)
-    }
-  }
-  return levels
 }

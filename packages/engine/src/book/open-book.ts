@@ -1,10 +1,12 @@
 import type { Definition } from "../definition/definition.ts"
 import type { Solution } from "../definition/solver.ts"
+import type { DrawingSource } from "../drawing/values.ts"
 import { buildDoubleGraph } from "../graph/double-graph.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import { type Scales, USUAL_SCALES } from "../quantity/scales.ts"
 import type { UnitSystem } from "../units/measure.ts"
+import { asBefore } from "./as-before.ts"
 import type { Book, BookChange } from "./book.ts"
 import { changesBetween } from "./changes.ts"
 import { compareSides, type Side } from "./compare.ts"
@@ -13,6 +15,7 @@ import { type BookDocument, DOCUMENT_FORMAT, DOCUMENT_VERSION, type StageProgres
 import type { Viewer } from "./entry-view.ts"
 import { History, type HistoryStep } from "./history.ts"
 import { Holding } from "./holding.ts"
+import { MovedSince } from "./moved-since.ts"
 import { type Outline, outline } from "./outline.ts"
 import { addOwn, changeOwn, type OwnOutcome, removeOwn, renameOwn, withoutUnreadable } from "./own-edits.ts"
 import { type OwnHeading, withOwn } from "./own-entries.ts"
@@ -44,6 +47,7 @@ export interface OpenOptions {
 }
 
 const LONGEST_TITLE = 200
+const NOTHING: ReadonlySet<string> = new Set()
 
 /**
  * Opens a workbook of this kind: new, or from what was saved. A saved value that can no longer be read is reported and
@@ -98,8 +102,10 @@ interface Preview {
   readonly scenario: Scenario
   /** All values without it. */
   readonly values: Snapshot
-  /** What the last change had moved. */
+  /** All values before the last change. */
   readonly before: Snapshot | undefined
+  /** What this preview and those before it may have moved. */
+  readonly touched: ReadonlySet<string>
 }
 
 /** A definition with the user's own entries, and its formulas read. */
@@ -125,7 +131,10 @@ class OpenBook implements Book {
   #sections: Definition["sections"]
   #work: Work
   #viewer: Viewer
-  #moved: () => readonly Moved[] = () => []
+  /** What the last change moved, where it moved anything. */
+  #moved: MovedSince | undefined
+  /** All that may still be asked what they moved. */
+  #askable: MovedSince[] = []
   /** As it was before the last change, where that moved anything. */
   #before: Snapshot | undefined
   #preview: Preview | undefined
@@ -210,13 +219,17 @@ class OpenBook implements Book {
     )
     if ("problems" in typing) return refused(...typing.problems)
     if (typing.scenario.sealed) return refused(sealedProblem(typing.scenario))
-    const { values, before } = this.#preview ?? { values: this.#work.snapshot(), before: this.#before }
-    return this.#put(typing.scenario, { scenario: typing.scenario, values, before }, values)
+    const { values, before, touched } = this.#preview ?? {
+      values: this.#work.snapshot(),
+      before: this.#before,
+      touched: NOTHING,
+    }
+    return this.#put({ scenario: typing.scenario, values, before, touched }, values)
   }
 
   endPreview(): EditResult {
-    if (this.#preview === undefined) return acceptedWith(this.#moved)
-    return this.#put(this.#current, undefined, this.#preview.before)
+    if (this.#preview === undefined) return accepted(this.#moved, NOTHING)
+    return this.#put(undefined, this.#preview.before)
   }
 
   editTable(name: string, rows: readonly TypedRow[]): EditResult {
@@ -228,7 +241,24 @@ class OpenBook implements Book {
   }
 
   moved(): readonly Moved[] {
-    return this.#moved()
+    return this.#moved?.all() ?? []
+  }
+
+  movedAt(name: string): readonly Moved[] {
+    const item = this.#items.get(name)
+    if (item === undefined) return []
+    const names =
+      item.kind === "table" ? item.entry.columns.map((column) => `${name}.${column.name}`) : [name]
+    return this.#moved?.at(names, (one) => this.#work.value(one)) ?? []
+  }
+
+  before(): DrawingSource | undefined {
+    if (this.#before === undefined) return undefined
+    const { holding } = this.#fixed
+    const [work, { system }] = [this.#work, this.#state]
+    return asBefore(this.#before, this.#items, (value, name) =>
+      holding.reading(value, work.measureOf(name), system),
+    )
   }
 
   remediesFor(check: string): readonly RemedyView[] {
@@ -263,12 +293,13 @@ class OpenBook implements Book {
     this.#fixed.settled.put(table, problem, solution)
     if (!calculation.waitsFor(table, problem)) return refused()
     const old = this.#work.snapshot()
-    calculation.takeUp(table)
+    this.#end(old)
+    const touched = calculation.takeUp(table)
     // What moved since the last change is what the reader wants to know, not since a step that they did not take.
-    if (this.#before !== undefined) this.#moved = this.#movedSince(this.#before)
+    this.#moved = this.#movedSince(this.#before)
     this.#viewer = this.#work.viewer(this.#state.system, this.#shown)
     this.#tell("settled")
-    return acceptedWith(this.#movedSince(old))
+    return accepted(this.#movedSince(old), touched)
   }
 
   get unitSystem(): UnitSystem {
@@ -485,58 +516,65 @@ class OpenBook implements Book {
   }
 
   /** Calculates another scenario than the one shown, without a change of the state. */
-  #put(scenario: Scenario, preview: Preview | undefined, before: Snapshot | undefined): EditResult {
-    this.#work.calculation.put(readDifference(this.#items, this.#shown, scenario))
-    this.#preview = preview
+  #put(preview: Preview | undefined, before: Snapshot | undefined): EditResult {
+    const scenario = preview?.scenario ?? this.#current
+    this.#end(this.#preview === undefined ? preview?.values : undefined)
+    const put = this.#work.calculation.put(readDifference(this.#items, this.#shown, scenario))
+    const touched = new Set([...((preview ?? this.#preview)?.touched ?? []), ...put])
+    this.#preview = preview === undefined ? undefined : { ...preview, touched }
     this.#before = before
-    this.#moved = before === undefined ? () => [] : this.#movedSince(before)
+    this.#moved = this.#movedSince(before)
     this.#viewer = this.#work.viewer(this.#state.system, scenario)
     this.#tell("previewed")
-    return acceptedWith(this.#moved)
+    return accepted(this.#moved, touched)
   }
 
   /** Follows from one state to another; only what differs is recalculated. */
   #show(next: State, built?: Built): EditResult {
-    const before = this.#state
+    const own = this.#state.own !== next.own
     const from = this.#shown
     const previewed = this.#preview
+    const given = own ? undefined : readDifference(this.#items, from, scenarioOf(next, next.current))
+    const differs = given === undefined || given.typed.size + given.tables.size > 0
+    this.#before = previewed?.values ?? (differs ? this.#work.snapshot() : undefined)
+    if (differs) this.#end(previewed === undefined ? this.#before : undefined)
     this.#preview = undefined
     this.#state = next
-    if (before.own !== next.own) {
-      const old = previewed?.values ?? this.#work.snapshot()
+    const touched = new Set(previewed?.touched)
+    if (given === undefined) {
       const { compiled, merged } = built ?? this.#build(next)
       this.#sections = merged.sections
       const { holding, build, settled } = this.#fixed
       this.#work = new Work(compiled, holding, build, this.#current, settled)
-      this.#before = old
-      this.#moved = this.#movedSince(old)
-    } else {
-      const given = readDifference(this.#items, from, this.#current)
-      const differs = given.typed.size + given.tables.size > 0
-      this.#before = previewed?.values ?? (differs ? this.#work.snapshot() : undefined)
-      if (differs) this.#work.calculation.put(given)
-      this.#moved = this.#before === undefined ? () => [] : this.#movedSince(this.#before)
-    }
+      for (const name of this.names()) touched.add(name)
+    } else if (differs) for (const name of this.#work.calculation.put(given)) touched.add(name)
+    this.#moved = this.#movedSince(this.#before)
     this.#viewer = this.#work.viewer(next.system, this.#current)
     this.#tell("changed")
-    return acceptedWith(this.#moved)
+    return accepted(this.#moved, touched)
   }
 
   #tell(change: BookChange): void {
     for (const listener of this.#listeners) listener(change)
   }
 
-  /** What differs from then to now; put into words when it is first asked for, as an edit in a row of edits is not. */
-  #movedSince(before: ReturnType<Work["snapshot"]>): () => readonly Moved[] {
+  /** What moves from then to now; nothing without a then. */
+  #movedSince(before: Snapshot | undefined): MovedSince | undefined {
+    if (before === undefined) return undefined
     const work = this.#work
-    const after = work.snapshot()
     const { holding } = this.#fixed
     const { system } = this.#state
-    let moved: readonly Moved[] | undefined
-    return () => {
-      moved ??= movedBetween(before, after, (name) => work.measureOf(name), holding, system)
-      return moved
-    }
+    const tell = (was: Snapshot, is: Snapshot): readonly Moved[] =>
+      movedBetween(was, is, (name) => work.measureOf(name), holding, system)
+    const moved = new MovedSince(before, () => work.snapshot(), tell)
+    this.#askable.push(moved)
+    return moved
+  }
+
+  /** Before other values come: these are those after the last change. */
+  #end(values: Snapshot | undefined): void {
+    for (const moved of this.#askable) moved.end(values)
+    this.#askable = []
   }
 
   /** A scenario that is not open is worked out in a graph of its own. */
@@ -556,18 +594,19 @@ class OpenBook implements Book {
 
 const sealedProblem = ({ title }: Scenario): Problem => ({ code: "scenario_sealed", at: {}, title })
 
-function acceptedWith(moved: () => readonly Moved[]): EditResult {
+function accepted(moved: MovedSince | undefined, mayHaveMoved: ReadonlySet<string>): EditResult {
   return {
     accepted: true,
     problems: [],
+    mayHaveMoved,
     get moved() {
-      return moved()
+      return moved?.all() ?? []
     },
   }
 }
 
 function refused(...problems: readonly Problem[]): EditResult {
-  return { accepted: false, problems, moved: [] }
+  return { accepted: false, problems, moved: [], mayHaveMoved: NOTHING }
 }
 
 function cleanTitle(title: string, otherwise: string): string {

@@ -5,15 +5,23 @@ import type { Holding } from "./holding.ts"
 import { isList, LIST_COLUMN, type Outline } from "./outline.ts"
 import type { Moved } from "./views.ts"
 
-/** All values at one moment: one for an entry, a list for a column or a list input. */
-export type Snapshot = ReadonlyMap<string, GraphValue | readonly GraphValue[]>
+/** One for an entry, a list for a column or a list input. */
+export type SnapshotValue = GraphValue | readonly GraphValue[]
+/** All values at one moment. */
+export type Snapshot = ReadonlyMap<string, SnapshotValue>
+
+/** Nothing for a table, whose values are its columns'. */
+export function valueNow(name: string, items: Outline, calculation: Calculation): SnapshotValue | undefined {
+  const item = items.get(name)
+  if (item === undefined || item.kind === "table") return undefined
+  return item.kind === "column" || isList(item.entry) ? calculation.column(name) : calculation.scalar(name)
+}
 
 export function takeSnapshot(items: Outline, calculation: Calculation): Snapshot {
-  const values = new Map<string, GraphValue | readonly GraphValue[]>()
-  for (const [name, item] of items) {
-    if (item.kind === "table") continue
-    const many = item.kind === "column" || isList(item.entry)
-    values.set(name, many ? calculation.column(name) : calculation.scalar(name))
+  const values = new Map<string, SnapshotValue>()
+  for (const name of items.keys()) {
+    const value = valueNow(name, items, calculation)
+    if (value !== undefined) values.set(name, value)
   }
   return values
 }
@@ -28,10 +36,8 @@ export function nextSnapshot(
   const values = new Map(before)
   for (const id of named) {
     const name = items.has(id) ? id : listOf(id)
-    const item = items.get(name)
-    if (item === undefined || item.kind === "table") continue
-    if (item.kind === "column" || isList(item.entry)) values.set(name, calculation.column(name))
-    else if (name === id) values.set(name, calculation.scalar(name))
+    const value = valueNow(name, items, calculation)
+    if (value !== undefined) values.set(name, value)
   }
   return values
 }

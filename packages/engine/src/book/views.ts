@@ -108,7 +108,10 @@ export interface Moved {
 export interface EditResult {
   readonly accepted: boolean
   readonly problems: readonly Problem[]
+  /** Worked out when it is asked for. Once a preview is overtaken by another one, what nobody asked of it is empty. */
   readonly moved: readonly Moved[]
+  /** Whose values may have moved, rather too many than too few; known at once. */
+  readonly mayHaveMoved: ReadonlySet<string>
 }
 
 export interface ScenarioView {

@@ -6,10 +6,11 @@ import type { Compiled } from "./compile.ts"
 import { Viewer } from "./entry-view.ts"
 import { Faults } from "./faults.ts"
 import type { Holding } from "./holding.ts"
+import { invert } from "./reach.ts"
 import { readScenario } from "./read-scenario.ts"
 import type { Choices } from "./scenario.ts"
 import type { Settled } from "./settled.ts"
-import { nextSnapshot, type Snapshot, takeSnapshot } from "./snapshot.ts"
+import { nextSnapshot, type Snapshot, type SnapshotValue, takeSnapshot, valueNow } from "./snapshot.ts"
 
 /** One definition's graph with one scenario in it, and what a reader sees of it. */
 export class Work {
@@ -44,10 +45,19 @@ export class Work {
   /** All values as they are. */
   snapshot(): Snapshot {
     const { outline } = this.compiled
+    // All that waits at once: a graph that works out everything after each change has the fewest changes so.
+    this.calculation.settle()
     const named = this.calculation.takeNamed()
     if (this.#snapshot === undefined) this.#snapshot = takeSnapshot(outline, this.calculation)
     else if (named.size > 0) this.#snapshot = nextSnapshot(this.#snapshot, named, outline, this.calculation)
     return this.#snapshot
+  }
+
+  /** One entry's values as they are. @throws RangeError where it has none, as a table */
+  value(name: string): SnapshotValue {
+    const value = valueNow(name, this.compiled.outline, this.calculation)
+    if (value === undefined) throw new RangeError(`${name} has no value of its own`)
+    return value
   }
 
   names(): readonly string[] {
@@ -62,22 +72,7 @@ export class Work {
   }
 
   leanedOnBy(name: string, viewer: Viewer): readonly string[] {
-    this.#leanedOn ??= invert(this.names(), (one) => viewer.leansOn(one))
+    this.#leanedOn ??= invert(new Map(this.names().map((one) => [one, viewer.leansOn(one)])))
     return this.#leanedOn.get(name) ?? []
   }
-}
-
-function invert(
-  names: readonly string[],
-  leansOn: (name: string) => readonly string[],
-): ReadonlyMap<string, readonly string[]> {
-  const inverted = new Map<string, string[]>()
-  for (const name of names) {
-    for (const needed of leansOn(name)) {
-      const list = inverted.get(needed)
-      if (list === undefined) inverted.set(needed, [name])
-      else list.push(name)
-    }
-  }
-  return inverted
 }

@@ -123,8 +123,8 @@ test("a solver reads whole nanometres, and its rows and its report can be leant 
   book.edit("other", "2")
   expect(runs).toBe(1)
   book.edit("run", "6 m")
-  expect(runs).toBe(2)
   expect(value(book, "pieces.label")).toEqual(["piece 1", "piece 2"])
+  expect(runs).toBe(2)
   book.edit("spacing", "7 m")
   expect(book.entry("pieces").problems).toMatchObject([
     { code: "unmet", says: ["the piece is longer than the run"] },

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest"
-import { beforeChange, type Drawing, resolveDrawing, type Shape } from "../../src/index.ts"
-import { reading, source } from "./small-source.ts"
+import { type Drawing, resolveDrawing, type Shape } from "../../src/index.ts"
+import { source } from "./small-source.ts"
 
 function drawing(shapes: readonly Shape[], rest: Partial<Drawing> = {}): Drawing {
   const layers = [
@@ -149,15 +149,4 @@ test("in a pictorial drawing equal lengths along x and y are equally long, and h
   const apart = resolveDrawing(drawing([cube("low"), cube("high")], { look }), bars, { apart: true })
   expect(apart.bounds?.most.v).toBeGreaterThan(flat.bounds?.most.v ?? 0)
   expect(apart.bounds?.least.v).toBe(flat.bounds?.least.v)
-})
-
-test("before the last change, the old values stand, rows that are gone are back, and new ones are not there", () => {
-  const before = beforeChange(bars, [
-    { name: "long", old: reading(12), new: reading(10) },
-    { name: "bars.at", row: 2, old: null, new: reading(5) },
-    { name: "bars.at", row: 4, old: reading(9), new: null },
-  ])
-  const { shapes } = resolveDrawing(drawing([BAR]), before)
-  expect(shapes.map((shape) => shape.of.row)).toEqual([1, 4])
-  expect(shapes[0]).toMatchObject({ points: [{ v: 0 }, { v: 0 }, { v: 12 }, { v: 12 }] })
 })

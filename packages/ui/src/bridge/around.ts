@@ -1,11 +1,13 @@
 import { type Clock, windowClock } from "../storage/keeper.ts"
 import { type OtherTabs, otherTabs, type Word } from "../storage/other-tabs.ts"
 import { smaller } from "../storage/smaller.ts"
+import { type WhenPainted, whenPainted } from "./painted.ts"
 
 /** What a session needs from around it, besides the stores. */
 export interface Around {
   readonly now: () => Date
   readonly clock: Clock
+  readonly whenPainted: WhenPainted
   /** The languages the person reads, most wanted first. */
   readonly languages: readonly string[]
   /** An id that no workbook has. */
@@ -21,6 +23,7 @@ export function aroundPage(): Around {
   return {
     now: () => new Date(),
     clock: windowClock,
+    whenPainted,
     languages: navigator.languages,
     // Also where the page came without encryption, which takes away the browser's own maker of ids.
     newId: () =>

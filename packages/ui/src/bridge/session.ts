@@ -284,7 +284,7 @@ export async function openSession(
 
   async function openNew(template: string, id: string): Promise<void> {
     const [{ openBook }, definition] = await Promise.all([opening, templateOf(template)])
-    lay(id, mirror(openBook(definition, { unitSystem: unitSystem(), own: ownHeading() }).book))
+    lay(id, mirror(openBook(definition, { unitSystem: unitSystem(), own: ownHeading() }).book, around))
   }
 
   async function openKept(id: string, document: BookDocument): Promise<void> {
@@ -294,7 +294,7 @@ export async function openSession(
       own: ownHeading(),
     })
     if (!states().has(id)) setStates((was) => new Map(was).set(id, { kind: "saved" }))
-    lay(id, mirror(book))
+    lay(id, mirror(book, around))
     const [first] = problems
     if (first !== undefined) setNotice({ text: spoken.kept.notRead(says(first)), stays: true })
   }
@@ -400,7 +400,7 @@ export async function openSession(
   function reopen(id: string, definition: Definition, document: BookDocument): void {
     void opening.then(({ openBook }) => {
       if (current() !== id) return
-      lay(id, mirror(openBook(definition, { document, own: ownHeading() }).book))
+      lay(id, mirror(openBook(definition, { document, own: ownHeading() }).book, around))
       keeperOf(id).changed()
     })
   }

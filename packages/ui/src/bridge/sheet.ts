@@ -4,6 +4,7 @@ import {
   type BookDocument,
   type Comparison,
   type Definition,
+  type DrawingSource,
   drawnNames,
   type EditResult,
   type EntryView,
@@ -20,10 +21,13 @@ import {
   type Unproven,
   type Working,
 } from "@pegbook/engine"
-import { type Accessor, batch, createSignal, type Setter, untrack } from "solid-js"
+import { batch, createSignal, untrack } from "solid-js"
+import type { Clock } from "../storage/keeper.ts"
 import { spoken } from "../text/spoken.ts"
-import { touchedBy } from "./touched.ts"
+import { Owed } from "./owed.ts"
+import type { WhenPainted } from "./painted.ts"
 import { withoutRow } from "./walk.ts"
+import { watched } from "./watched.ts"
 
 /** One row of an entered table: a text for each typed column. */
 export type TypedRow = Readonly<Record<string, string>>
@@ -51,9 +55,16 @@ export interface Sheet {
   /** An entry's label; a column's with its table's before it. */
   label(name: string): string
 
+  /** Follows when the page has been painted. */
   moved(): readonly Moved[]
   /** What the last change moved at one name; for a table, at its columns. */
   movedAt(name: string): readonly Moved[]
+  /** As a drawing would have read the workbook before the last change; nothing where that moved nothing. */
+  before(): DrawingSource | undefined
+  /** The same reads for what is out of sight, or leans on most of the workbook: they follow when the page has been painted. */
+  readonly later: Pick<Sheet, "entry" | "table" | "movedAt">
+  /** From a change until all that follows later has followed. */
+  settling(): boolean
   /** The texts in force in an entered table, one object a row; and those the template starts with. */
   typedRows(table: string): readonly TypedRow[]
   originalRows(table: string): readonly TypedRow[]
@@ -94,13 +105,13 @@ export interface Sheet {
   remove(id: string): () => void
   compare(left: string, right: string): Comparison
 
-  /** The stages of the work as they stand. */
+  /** The stages of the work as they stand; they follow when the page has been painted. */
   stages(): readonly StageView[]
   /** What was ticked and noted of each stage. */
   progress(): Readonly<Record<string, StageProgress>>
   note(stage: string, change: StageProgress): void
 
-  /** What a prover may still solve better. */
+  /** What a prover may still solve better; follows when the page has been painted. */
   unproven(): readonly Unproven[]
   /** Puts a prover's solution in place, if it is still what is asked. */
   settle(table: string, given: unknown, solution: Solution): boolean
@@ -111,89 +122,124 @@ export interface Sheet {
   subscribe(listener: (change: BookChange) => void): () => void
 }
 
-const NOTHING_MOVED: readonly Moved[] = []
+/** What tells when to follow with what may wait. */
+export interface Later {
+  readonly clock: Clock
+  readonly whenPainted: WhenPainted
+}
 
-/** One signal a name, made when it is first read. */
-function signals<T>(read: (name: string) => T) {
-  const known = new Map<string, { readonly get: Accessor<T>; readonly set: Setter<T> }>()
-  return {
-    get(name: string): T {
-      let signal = known.get(name)
-      if (signal === undefined) {
-        const [get, set] = createSignal(read(name))
-        signal = { get, set }
-        known.set(name, signal)
-      }
-      return signal.get()
-    },
-    /** One that is no longer there keeps what it was: whatever shows it is about to go. */
-    refresh(touched: (name: string, now: T) => boolean, has: (name: string) => boolean): void {
-      for (const [name, signal] of known) {
-        if (has(name) && untrack(() => touched(name, signal.get()))) signal.set(() => read(name))
-      }
-    },
+const runNow = (work: () => void): (() => void) => {
+  work()
+  return () => {}
+}
+/** Nothing waits, where nothing is painted. */
+const AT_ONCE: Later = { clock: { after: (_, work) => runNow(work) }, whenPainted: runNow }
+
+/** A view of the workbook that is told of changes at its own time. */
+class Reader {
+  readonly entries
+  readonly tables
+  readonly movedNames
+  readonly #book: Book
+  readonly #version = createSignal(0)
+
+  constructor(book: Book) {
+    this.#book = book
+    this.entries = watched((name) => book.entry(name))
+    this.tables = watched((name) => book.table(name))
+    this.movedNames = watched((name) => book.movedAt(name))
+  }
+
+  /** Follows every change. */
+  tracked<T>(read: () => T): T {
+    this.#version[0]()
+    return read()
+  }
+
+  /** @param moved at which names the change before this one, or this one, moved something */
+  refresh(touched: Touched, moved: Touched): void {
+    const has = (name: string) => this.#book.has(name)
+    // A check's advice has values of any entry in it; what is wrong may be wrong for another reason now.
+    const isTouched = (name: string, view: EntryView) =>
+      touched(name) || view.kind === "check" || view.state !== "ok"
+    this.entries.refresh(isTouched, has)
+    this.tables.refresh(touched, has)
+    this.movedNames.refresh(moved, has)
+    this.#version[1]((number) => number + 1)
   }
 }
 
-/** Mirrors a book into Solid. After an edit only what it touched is read again. */
-export function mirror(book: Book): Sheet {
-  const [version, setVersion] = createSignal(0)
-  const [noted, setNoted] = createSignal(0)
-  const entries = signals((name) => book.entry(name))
-  const tables = signals((name) => book.table(name))
-  const [outline, setOutline] = createSignal(outlineOf(book.sections))
-  const drawn = new Set((book.definition.drawings ?? []).flatMap((drawing) => [...drawnNames(drawing)]))
-  let movedByName = byName(book.moved())
-  const movedNames = signals((name) => movedByName.get(name) ?? NOTHING_MOVED)
+type Touched = (name: string) => boolean
 
-  function refresh(touched: (name: string, view?: EntryView) => boolean): void {
-    const before = movedByName
-    movedByName = byName(book.moved())
-    const has = (name: string) => book.has(name)
+const EVERYTHING: Touched = () => true
+
+/** While one preview follows another, as under a finger, what is out of sight waits until they pause. */
+const PAUSE = 150
+
+/**
+ * Mirrors a book into Solid. After an edit only what it touched is read again: at once what is watched through the sheet,
+ * and when the page has been painted what is watched through {@link Sheet.later}.
+ */
+export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
+  const [outline, setOutline] = createSignal(outlineOf(book.sections))
+  const [noted, setNoted] = createSignal(0)
+  const [settling, setSettling] = createSignal(false)
+  const drawn = new Set((book.definition.drawings ?? []).flatMap((drawing) => [...drawnNames(drawing)]))
+  const now = new Reader(book)
+  const rest = new Reader(book)
+  const owed = new Owed(book)
+  let movedBefore: Touched = () => false
+  let cancel = (): void => {}
+
+  function refresh(touched: Touched, isPreview: boolean): void {
+    const before = movedBefore
+    movedBefore = touched
     batch(() => {
       if (untrack(outline).sections !== book.sections) setOutline(outlineOf(book.sections))
-      entries.refresh(touched, has)
-      tables.refresh((name) => touched(name), has)
-      movedNames.refresh((name) => before.has(name) || movedByName.has(name), has)
-      setVersion((number) => number + 1)
+      now.refresh(touched, (name) => touched(name) || before(name))
+      setSettling(true)
+    })
+    cancel()
+    cancel = isPreview ? around.clock.after(PAUSE, settle) : around.whenPainted(settle)
+  }
+
+  let movedAtRest: Touched = () => false
+  function settle(): void {
+    cancel = () => {}
+    const touched = owed.pay()
+    const before = movedAtRest
+    movedAtRest = touched
+    batch(() => {
+      rest.refresh(touched, (name) => touched(name) || before(name))
+      setSettling(false)
     })
   }
 
-  /** What is previewed, which the next change may put back. */
-  let previewed: readonly Moved[] = NOTHING_MOVED
-
-  function changing(name: string, change: () => EditResult): EditResult {
+  function changing(name: string, change: () => EditResult, isPreview = false): EditResult {
     const result = change()
     if (result.accepted) {
-      const touched = touchedBy(book, withoutRow(name), [...previewed, ...result.moved])
-      previewed = NOTHING_MOVED
-      // A check's advice has values of any entry in it; what is wrong may be wrong for another reason now.
-      refresh(
-        (one, view) =>
-          touched.has(one) || view?.kind === "check" || (view !== undefined && view.state !== "ok"),
-      )
+      const touched = namesOf([withoutRow(name), ...result.mayHaveMoved])
+      owed.add({ name: withoutRow(name), result, isPreview })
+      refresh((one) => touched.has(one), isPreview)
     }
     return result
   }
 
   function changingAll<T>(change: () => T): T {
     const result = change()
-    previewed = NOTHING_MOVED
-    refresh(() => true)
+    owed.addEverything()
+    refresh(EVERYTHING, false)
     return result
   }
 
-  const tracked = <T>(read: () => T): T => {
-    version()
-    return read()
-  }
+  const tracked = <T>(read: () => T): T => now.tracked(read)
 
-  return {
+  const sheet: Omit<Sheet, "later"> = {
     definition: book.definition,
     has: (name) => book.has(name),
     names: () => book.names(),
-    entry: entries.get,
-    table: tables.get,
+    entry: now.entries.get,
+    table: now.tables.get,
     sections: () => outline().sections,
     working: (name, row) => tracked(() => (book.has(name) ? book.working(name, row) : undefined)),
     leansOn: (name) => tracked(() => (book.has(name) ? book.leansOn(name) : [])),
@@ -205,17 +251,15 @@ export function mirror(book: Book): Sheet {
     hasRemedies: (check) => outline().withRemedies.has(check),
     label: (name) => outline().labels.get(name) ?? name,
 
-    moved: () => tracked(() => book.moved()),
-    movedAt: movedNames.get,
+    moved: () => rest.tracked(() => book.moved()),
+    movedAt: now.movedNames.get,
+    before: () => tracked(() => book.before()),
+    settling,
     typedRows: (table) => tracked(() => typedRows(book, table) ?? originalRows(book.definition, table)),
     originalRows: (table) => originalRows(book.definition, table),
 
     edit: (name, typed) => changing(name, () => book.edit(name, typed)),
-    preview(name, typed) {
-      const result = changing(name, () => book.preview(name, typed))
-      if (result.accepted) previewed = result.moved
-      return result
-    },
+    preview: (name, typed) => changing(name, () => book.preview(name, typed), true),
     endPreview: () => void changingAll(() => book.endPreview()),
     editTable: (name, rows) => changing(name, () => book.editTable(name, rows)),
     restore: (name) => changing(name, () => book.restore(name)),
@@ -256,7 +300,7 @@ export function mirror(book: Book): Sheet {
       const putBack = changingAll(() => book.remove(id))
       return () => changingAll(putBack)
     },
-    stages: () => tracked(() => book.stages()),
+    stages: () => rest.tracked(() => book.stages()),
     progress: () => {
       noted()
       return book.progress()
@@ -265,13 +309,26 @@ export function mirror(book: Book): Sheet {
       book.note(stage, change)
       setNoted((number) => number + 1)
     },
-    unproven: () => tracked(() => book.unproven()),
+    unproven: () => rest.tracked(() => book.unproven()),
     settle: (table, given, solution) => changing(table, () => book.settle(table, given, solution)).accepted,
-    compare: (left, right) => tracked(() => book.compare(left, right)),
+    compare: (left, right) => rest.tracked(() => book.compare(left, right)),
 
     document: () => book.document(),
     subscribe: (listener) => book.subscribe(listener),
   }
+  const later = { entry: rest.entries.get, table: rest.tables.get, movedAt: rest.movedNames.get }
+  return { ...sheet, later }
+}
+
+/** Of nodes: an entry by its own name; columns, with their table; a table, by its count of rows; a check, by its parts. */
+function namesOf(nodes: Iterable<string>): ReadonlySet<string> {
+  const names = new Set<string>()
+  for (const node of nodes) {
+    names.add(node)
+    const end = node.search(/[.#]/)
+    if (end > 0) names.add(node.slice(0, end))
+  }
+  return names
 }
 
 /** What is read of the sections often. */
@@ -292,21 +349,6 @@ function outlineOf(sections: readonly Section[]) {
       labels.set(`${entry.name}.${column.name}`, `${entry.label}${spoken.colon}${column.label}`)
   }
   return { sections, labels, checks, inputs, withRemedies }
-}
-
-function byName(moved: readonly Moved[]): ReadonlyMap<string, readonly Moved[]> {
-  const lists = new Map<string, Moved[]>()
-  const add = (name: string, one: Moved): void => {
-    const list = lists.get(name)
-    if (list === undefined) lists.set(name, [one])
-    else list.push(one)
-  }
-  for (const one of moved) {
-    add(one.name, one)
-    const dot = one.name.indexOf(".")
-    if (dot > 0) add(one.name.slice(0, dot), one)
-  }
-  return lists
 }
 
 function typedRows(book: Book, table: string): readonly TypedRow[] | undefined {

@@ -1,5 +1,5 @@
 import { type EditResult, inWords, keptAs, type MeasureId, type Problem, shownAs } from "@pegbook/engine"
-import { createEffect, createSignal, createUniqueId, For, on, Show } from "solid-js"
+import { createEffect, createMemo, createSignal, createUniqueId, For, on, Show } from "solid-js"
 import { useSheet } from "../bridge/context.ts"
 import { spoken } from "../text/spoken.ts"
 
@@ -65,7 +65,13 @@ function TextField(props: FieldProps) {
     }
   }
 
-  createEffect(on(() => props.text, showInForce))
+  // Only when it is another text: a view that is read again must not take away what is being typed.
+  createEffect(
+    on(
+      createMemo(() => props.text),
+      showInForce,
+    ),
+  )
 
   return (
     <>
@@ -120,7 +126,12 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
   /** Of the choices themselves, since two texts of a template may read alike. */
   const keptOf = (text: string) => props.choices.find((choice) => shown(choice) === text) ?? text
 
-  createEffect(on(() => props.text, showInForce))
+  createEffect(
+    on(
+      createMemo(() => props.text),
+      showInForce,
+    ),
+  )
 
   return (
     <>

@@ -27,6 +27,10 @@ function browser(workbooks = new Map<string, unknown>()) {
     const { session, opened } = await openSession(stores, {
       now: () => new Date(Date.UTC(2024, 4, 6, 7, minute++)),
       clock: time.clock,
+      whenPainted: (work) => {
+        work()
+        return () => {}
+      },
       languages: ["de-AT"],
       smaller: async (picture) => picture,
       reload: () => reloads.push(session.preferences().language),

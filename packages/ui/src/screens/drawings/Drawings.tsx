@@ -1,4 +1,4 @@
-import { beforeChange, type Drawing, type Problem, resolveDrawing } from "@pegbook/engine"
+import { type Drawing, type Problem, resolveDrawing } from "@pegbook/engine"
 import { createEffect, createMemo, createSignal, For, Show } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import type { Lit } from "../../bridge/walk.ts"
@@ -82,13 +82,13 @@ function OneDrawing(props: { readonly drawing: Drawing; readonly drawings: reado
   const [problems, setProblems] = createSignal<readonly Problem[]>([])
 
   const drawn = createMemo(() => resolveDrawing(props.drawing, sheet, { apart: apart() }))
-  const moved = createMemo(() => sheet.moved())
   /** The outlines as they were before the last change, where they are not what they were. */
   const ghost = createMemo(() => {
     const outlines = new Set(props.drawing.layers.filter((one) => one.outline).map((one) => one.id))
-    if (moved().length === 0 || outlines.size === 0) return []
+    const before = sheet.before()
+    if (before === undefined || outlines.size === 0) return []
     const shapes = props.drawing.shapes.filter((shape) => outlines.has(shape.layer))
-    const was = resolveDrawing({ ...props.drawing, shapes }, beforeChange(sheet, moved())).shapes
+    const was = resolveDrawing({ ...props.drawing, shapes }, before).shapes
     const is = drawn().shapes.filter((shape) => outlines.has(shape.layer))
     const points = (all: readonly object[]) =>
       JSON.stringify(all.map((shape) => ("points" in shape ? shape.points : [])))

@@ -38,7 +38,7 @@ export function DrawnList(props: {
                 <>
                   <dt>
                     <EntryLink name={saysOf(shape)} row={shape.of.row}>
-                      {sheet.entry(saysOf(shape)).label}
+                      {sheet.later.entry(saysOf(shape)).label}
                     </EntryLink>
                   </dt>
                   <dd>{shape.label}</dd>
@@ -59,7 +59,7 @@ export function DrawnList(props: {
                   <tr>
                     <th scope="col">{spoken.table.rowHead}</th>
                     <For each={columnsOf(table)}>
-                      {(name) => <th scope="col">{sheet.entry(name).label}</th>}
+                      {(name) => <th scope="col">{sheet.later.entry(name).label}</th>}
                     </For>
                   </tr>
                 </thead>
@@ -69,7 +69,9 @@ export function DrawnList(props: {
                       <tr>
                         <th scope="row">{one.row}</th>
                         <For each={columnsOf(table)}>
-                          {(name) => <td>{sheet.entry(name).readings?.[(one.row ?? 1) - 1]?.text ?? ""}</td>}
+                          {(name) => (
+                            <td>{sheet.later.entry(name).readings?.[(one.row ?? 1) - 1]?.text ?? ""}</td>
+                          )}
                         </For>
                       </tr>
                     )}

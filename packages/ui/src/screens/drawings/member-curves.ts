@@ -39,9 +39,9 @@ export interface MemberCurves {
 type Readings = NonNullable<EntryView["readings"]>
 
 /** Every member of a workbook with the lines along it; none where a workbook has no such table. */
-export function memberCurves(sheet: Pick<Sheet, "has" | "entry">): readonly MemberCurves[] {
+export function memberCurves(sheet: Pick<Sheet, "has" | "later">): readonly MemberCurves[] {
   if (!sheet.has(CURVES_TABLE)) return []
-  const column = (name: string): Readings => sheet.entry(`${CURVES_TABLE}.${name}`).readings ?? []
+  const column = (name: string): Readings => sheet.later.entry(`${CURVES_TABLE}.${name}`).readings ?? []
   const names = column("member")
   const places = column("position")
   const supported = column("at_support")
@@ -62,7 +62,7 @@ export function memberCurves(sheet: Pick<Sheet, "has" | "entry">): readonly Memb
       supports: where(supported),
       joints: where(jointed),
       curves: QUANTITIES.flatMap((quantity) => {
-        const { label } = sheet.entry(`${CURVES_TABLE}.${quantity}`)
+        const { label } = sheet.later.entry(`${CURVES_TABLE}.${quantity}`)
         return curveOf(quantity, label, rows, places, column(quantity)) ?? []
       }),
     }

@@ -6,6 +6,7 @@ import { Mark } from "../../parts/Mark.tsx"
 import { spoken } from "../../text/spoken.ts"
 import { Detail } from "./Detail.tsx"
 import { fieldText, isField, rowModel, wasText } from "./row-model.ts"
+import { createSight } from "./sight.ts"
 import { UseButton } from "./UseButton.tsx"
 
 const AskedPicture = lazy(() => import("../../pictures/AskedPicture.tsx"))
@@ -14,11 +15,16 @@ const AskedPicture = lazy(() => import("../../pictures/AskedPicture.tsx"))
 export function Row(props: { readonly name: string }) {
   const sheet = useSheet()
   const walk = useWalk()
-  const view = createMemo(() => sheet.entry(props.name))
-  const model = createMemo(() => rowModel(view()))
   const open = () => walk.isOpen(props.name)
-  const moved = () => sheet.movedAt(props.name)
   const typing = () => walk.typingIn() === props.name
+  let row!: HTMLLIElement
+  const inSight = createSight(() => row)
+  /** Some hundred rows follow an edit when it has been painted: only those in sight follow at once. */
+  const seen = createMemo(() => walk.screen() === "worksheet" && (inSight() || open() || typing()))
+  const reads = () => (seen() ? sheet : sheet.later)
+  const view = createMemo(() => reads().entry(props.name))
+  const model = createMemo(() => rowModel(view()))
+  const moved = createMemo(() => reads().movedAt(props.name))
 
   /** The picture at another entry goes, and the field under the finger stays where it is. */
   function entered(field: HTMLElement): void {
@@ -30,6 +36,7 @@ export function Row(props: { readonly name: string }) {
 
   return (
     <li
+      ref={row}
       class="row"
       classList={{
         "row-open": open(),

@@ -105,9 +105,13 @@ export function TitleBlock() {
 /** How many checks stand how, each a way to the first of them; and what is still blank. */
 function Checks() {
   const sheet = useSheet()
-  const standing = createMemo(() => standings(sheet.checks().map(sheet.entry)))
-  const nearest = createMemo(() => nearestToLimit(sheet.checks().filter(sheet.hasRemedies).map(sheet.entry)))
-  const blank = createMemo(() => sheet.inputs().filter((name) => sheet.entry(name).state === "needs_entry"))
+  const standing = createMemo(() => standings(sheet.checks().map(sheet.later.entry)))
+  const nearest = createMemo(() =>
+    nearestToLimit(sheet.checks().filter(sheet.hasRemedies).map(sheet.later.entry)),
+  )
+  const blank = createMemo(() =>
+    sheet.inputs().filter((name) => sheet.later.entry(name).state === "needs_entry"),
+  )
   return (
     <>
       <Show when={standing().length > 0} fallback={<p class="quiet">{spoken.noChecks}</p>}>
