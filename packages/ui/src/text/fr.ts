@@ -483,6 +483,11 @@ const words: InterfaceWords = {
     stopped: "Arrêté ; voici ce qui a été essayé jusque-là.",
     span: "Essayer une plage de valeurs",
     spanSays: "Une entrée, ou deux ensemble, d'une valeur à une autre.",
+    ready: "Graphiques tout prêts : pressez, et c'est tracé",
+    readyRange: (from, to) => `de ${from} à ${to}`,
+    unpriced:
+      "Rien n'est compté ici pour l'instant : un coût est la somme de ce qui a un prix dans votre liste.",
+    unpricedWhere: (label) => `D'où vient « ${label} »`,
     input: "Entrée",
     second: "Et avec chacune, une autre entrée (facultatif)",
     noSecond: "Aucune",
