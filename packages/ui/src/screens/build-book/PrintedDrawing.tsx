@@ -6,7 +6,9 @@ import { fit } from "../drawings/camera.ts"
 import { dimensionLine, marginsFor } from "../drawings/dimension-lines.ts"
 import "../drawings/drawings.css"
 import { Labels } from "../drawings/Labels.tsx"
-import { labelsOf, layerWishes } from "../drawings/label-wishes.ts"
+import { LayerKey } from "../drawings/LayerKey.tsx"
+import { labelsOf } from "../drawings/label-wishes.ts"
+import { layerNames, layerWishes } from "../drawings/layer-names.ts"
 import { placeLabels } from "../drawings/place-labels.ts"
 import { Strokes } from "../drawings/Strokes.tsx"
 import { MM, type OnPaper, PAPERS, type Paper, scaleBar, toScale } from "./to-scale.ts"
@@ -55,18 +57,19 @@ function OnSheet(props: {
       .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
       .map((shape) => ({ shape, line: dimensionLine(shape, props.bounds, camera()) })),
   )
+  const window = () => ({
+    left: 0,
+    top: 0,
+    right: onPaper().width,
+    bottom: onPaper().height - (pictorial() ? 0 : BAR_ROOM),
+  })
+  const named = createMemo(() =>
+    pictorial() ? layerNames(props.drawing.layers, shown(), camera(), window()) : [],
+  )
   const labels = createMemo(() =>
     placeLabels(
-      [
-        ...labelsOf(shown(), dimensions(), camera(), undefined),
-        ...(pictorial() ? layerWishes(props.drawing.layers, shown(), camera()) : []),
-      ],
-      {
-        left: 0,
-        top: 0,
-        right: onPaper().width,
-        bottom: onPaper().height - (pictorial() ? 0 : BAR_ROOM),
-      },
+      [...labelsOf(shown(), dimensions(), camera(), undefined), ...layerWishes(named(), shown(), camera())],
+      window(),
     ),
   )
   /** As it lies on the paper. */
@@ -110,6 +113,7 @@ function OnSheet(props: {
           </Show>
         </g>
       </svg>
+      <LayerKey named={named()} />
     </figure>
   )
 }

@@ -6,7 +6,9 @@ import { type Camera, fit, type Pixel, pan, type Size, zoom } from "./camera.ts"
 import { dimensionLine, marginsFor } from "./dimension-lines.ts"
 import { type Changing, Handle } from "./Handle.tsx"
 import { Labels } from "./Labels.tsx"
-import { labelsOf, layerWishes } from "./label-wishes.ts"
+import { LayerKey } from "./LayerKey.tsx"
+import { labelsOf } from "./label-wishes.ts"
+import { layerNames, layerWishes } from "./layer-names.ts"
 import { placeLabels } from "./place-labels.ts"
 import { Strokes } from "./Strokes.tsx"
 import { isLit } from "./things.ts"
@@ -67,16 +69,18 @@ export function Picture(
     const of = active()
     return of === undefined ? [] : shown().filter((shape) => isLit(shape.of, of))
   })
-  const layerNames = createMemo(() =>
-    props.drawing.look === "pictorial" ? layerWishes(props.drawing.layers, shown(), camera()) : [],
+  const window = () => ({ left: 0, top: 0, right: width(), bottom: height() })
+  /** Whether there is room for titles is asked of the whole drawing, so that they stay what they are when it comes nearer. */
+  const named = createMemo(() =>
+    props.drawing.look === "pictorial"
+      ? layerNames(props.drawing.layers, shown(), fitted(), { ...window(), bottom: fitted().height })
+      : [],
   )
   const labels = createMemo(() =>
-    placeLabels([...labelsOf(shown(), dimensions(), camera(), litLabel()), ...layerNames()], {
-      left: 0,
-      top: 0,
-      right: width(),
-      bottom: height(),
-    }),
+    placeLabels(
+      [...labelsOf(shown(), dimensions(), camera(), litLabel()), ...layerWishes(named(), shown(), camera())],
+      window(),
+    ),
   )
   function litLabel() {
     const [first] = activeShapes()
@@ -224,6 +228,7 @@ export function Picture(
           )}
         </For>
       </section>
+      <LayerKey named={named()} />
       <figcaption class="picture-foot">
         <fieldset class="actions">
           <legend class="hidden-text">{spoken.drawings.view}</legend>

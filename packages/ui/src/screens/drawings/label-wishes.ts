@@ -1,4 +1,4 @@
-import type { DrawnDimension, DrawnShape, Layer } from "@pegbook/engine"
+import type { DrawnDimension, DrawnShape } from "@pegbook/engine"
 import { type Camera, toPixel } from "./camera.ts"
 import type { DimensionLine } from "./dimension-lines.ts"
 import { middleOf } from "./paths.ts"
@@ -79,29 +79,4 @@ export function labelsOf(
     })
   }
   return wishes
-}
-
-/** The layers' names, to the left of each. */
-export function layerWishes(
-  layers: readonly Layer[],
-  shapes: readonly DrawnShape[],
-  camera: Camera,
-): readonly LabelWish[] {
-  return layers.flatMap((layer) => {
-    const points = shapes.flatMap((shape) =>
-      shape.layer === layer.id && shape.kind === "area" ? shape.points : [],
-    )
-    if (points.length === 0) return []
-    const left = points.reduce((a, b) => (b.u < a.u ? b : a))
-    const { x, y } = toPixel(camera, left)
-    const middle = x - widthOf(layer.title) / 2 - ABOVE
-    return [
-      {
-        id: `layer-${layer.id}`,
-        text: layer.title,
-        stands: [0, -16, 16, -32, 32].map((down) => ({ x: middle, y: y + down })),
-        weight: 5,
-      },
-    ]
-  })
 }
