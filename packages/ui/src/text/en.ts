@@ -633,7 +633,7 @@ export const en = {
     none: "This kind of workbook has no drawings.",
     nothing: "There is nothing to draw: the numbers for it are missing.",
     layers: "Layers",
-    layerKey: "The layers by their numbers in the drawing",
+    key: "What the numbers in the drawing stand for",
     apart: "Pull the layers apart",
     nearer: "Nearer",
     farther: "Farther",

@@ -647,7 +647,7 @@ const words: InterfaceWords = {
     none: "Cette sorte de classeur n'a pas de dessins.",
     nothing: "Rien à dessiner : les nombres manquent.",
     layers: "Couches",
-    layerKey: "Les couches par leur numéro dans le dessin",
+    key: "Ce que désignent les numéros du dessin",
     apart: "Écarter les couches",
     nearer: "Plus près",
     farther: "Plus loin",
