@@ -1,5 +1,5 @@
 import { type EditResult, inWords, keptAs, type MeasureId, type Problem, shownAs } from "@pegbook/engine"
-import { createEffect, createSignal, createUniqueId, For, on, Show } from "solid-js"
+import { createEffect, createMemo, createSignal, createUniqueId, For, on, Show } from "solid-js"
 import { useSheet } from "../bridge/context.ts"
 import { spoken } from "../text/spoken.ts"
 
@@ -31,6 +31,11 @@ export function Field(props: FieldProps) {
       {(texts) => <ChoiceField {...props} choices={texts()} />}
     </Show>
   )
+}
+
+/** What is in force, moving only when it is another text: a proof reads entries anew, and takes nothing from a field that is typed in. */
+function inForce(props: FieldProps): () => string {
+  return createMemo(() => props.text)
 }
 
 function TextField(props: FieldProps) {
@@ -65,7 +70,7 @@ function TextField(props: FieldProps) {
     }
   }
 
-  createEffect(on(() => props.text, showInForce))
+  createEffect(on(inForce(props), showInForce))
 
   return (
     <>
@@ -120,7 +125,7 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
   /** Of the choices themselves, since two texts of a template may read alike. */
   const keptOf = (text: string) => props.choices.find((choice) => shown(choice) === text) ?? text
 
-  createEffect(on(() => props.text, showInForce))
+  createEffect(on(inForce(props), showInForce))
 
   return (
     <>
