@@ -4,7 +4,7 @@ import { type Box, type LabelWish, placeLabels, widthOf } from "./place-labels.t
 
 /** From a layer's outermost corner to what is written beside it, in pixels. */
 const BESIDE = 12
-const DOWNS = [0, -16, 16, -32, 32, -48, 48]
+const DOWNS = [0, 16, -16, 32, -32, 48, -48]
 const WEIGHT = 5
 
 /** What is written beside a layer, and its title. */
@@ -12,6 +12,7 @@ export interface NamedLayer {
   readonly id: string
   readonly text: string
   readonly title: string
+  readonly storey: number | undefined
 }
 
 /**
@@ -25,21 +26,23 @@ export function layerNames(
   window: Box,
 ): readonly NamedLayer[] {
   const drawn = layers.filter(({ id }) => pointsOf(id, shapes).length > 0)
-  const titled = drawn.map(({ id, title }) => ({ id, text: title, title }))
+  const titled = drawn.map(({ id, title, storey }) => ({ id, text: title, title, storey }))
   const wishes = layerWishes(titled, shapes, camera)
   if (placeLabels(wishes, window).length === wishes.length) return titled
-  return drawn.map(({ id, title }, index) => ({ id, text: `${index + 1}`, title }))
+  return drawn.map(({ id, title, storey }, index) => ({ id, text: `${index + 1}`, title, storey }))
 }
 
-/** Each to the left of its layer, or to its right where another of the same storey has the left. */
+/** Each to the left of its layer's storey, or to its right: beside a layer that lies within another, it would stand on that. */
 export function layerWishes(
   named: readonly NamedLayer[],
   shapes: readonly DrawnShape[],
   camera: Camera,
 ): readonly LabelWish[] {
-  return named.flatMap(({ id, text }) => {
-    const points = pointsOf(id, shapes)
-    if (points.length === 0) return []
+  return named.flatMap(({ id, text, storey }) => {
+    if (pointsOf(id, shapes).length === 0) return []
+    const points = named
+      .filter((other) => other.storey === storey)
+      .flatMap((other) => pointsOf(other.id, shapes))
     const left = toPixel(
       camera,
       points.reduce((a, b) => (b.u < a.u ? b : a)),
