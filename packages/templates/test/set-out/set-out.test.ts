@@ -145,8 +145,8 @@ describe("what was measured on site", () => {
 
 describe("published examples of squaring", () => {
   // FAO, Irrigation Water Management, training manual no. 2, Elements of Topographic Surveying, provisional edition, 1985
-  // (R7021E), section 4.1, "Setting out right angles: the 3-4-5 method", with fig. 20; read in FAO's own copy, but the series' name
-  // and number, which are from memory. One person holds the marks 0 m and 12 m of a tape, the others 3 m and 8 m.
+  // (R7021E), section 4.1, "Setting out right angles: the 3-4-5 method", with fig. 20; read in FAO's own copy, but the titles
+  // and the number, which are from memory. One person holds the marks 0 m and 12 m of a tape, the others 3 m and 8 m.
   test("a tape held at 0 and 12, 3, and 8 m makes the triangle, with the right angle at the first", () => {
     const { column } = open(SHEET.id, { square_step: "1 m", platform_length: "4 m", platform_width: "3 m" })
     const [short = 0, long = 0, across = 0] = ["short", "long", "across"].map((side) =>
