@@ -44,6 +44,34 @@ test("values of an input are tried one after the other, drawn, and listed; one i
   expect((await workbook.scenarios()).length).toBe(2)
 })
 
+test("a stranger gets charts of supports, dig and cost by the length at one press", async () => {
+  const workbook = await openPegbook({ width: 360, height: 740 })
+  const { page } = workbook
+  await workbook.screen("Explore")
+  const span = page.getByRole("region", { name: "Try a span of values" })
+  await span.getByRole("button", { name: /^Length of the platform 16' 0" to 24' 0"/ }).click()
+  // Four feet either side of the twenty that the demonstration has, a foot apart.
+  const rows = span.locator("tr[data-tried]")
+  await rows.nth(8).waitFor({ timeout: 60_000 })
+  expect(await rows.count()).toBe(9)
+  expect(await rows.nth(4).locator("th").textContent()).toBe(`20' 0"`)
+  expect(await span.getByRole("textbox", { name: "In steps of" }).inputValue()).toBe("1 ft")
+  const charts = await span.getByRole("heading", { name: /, by Length of the platform$/ }).allTextContents()
+  expect(charts).toHaveLength(4)
+  for (const name of ["Cost in all", "Supports in all", "Deepest hole"])
+    expect(
+      charts.some((chart) => chart.startsWith(name)),
+      name,
+    ).toBe(true)
+  // The row of the present value reads what the workbook reads; no price is entered, and that is said.
+  const { book } = openBook(demo())
+  const shown = await rows.nth(4).locator("td").allTextContents()
+  for (const name of ["support_count", "greatest_dig"])
+    expect(shown).toContain(book.entry(name).reading?.text)
+  await span.getByText(/a cost is the sum of what has a price/).waitFor()
+  expect(await workbook.overflow()).toBeLessThanOrEqual(0)
+})
+
 test("how far an input can go, and what stands in the way; a span that is too long says so", async () => {
   const workbook = await openPegbook()
   const { page } = workbook

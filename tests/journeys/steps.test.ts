@@ -73,18 +73,20 @@ test("what the next step needs is listed, and counted as it is put out", async (
 })
 
 test("a measured diagonal says at the string line which way to push", async () => {
-  const workbook = await openPegbook({ width: 360, height: 740 })
+  const workbook = await openPegbook({ width: 360, height: 740, before: holdWorkers })
+  const bought = await workbook.value("timber_length_bought")
   await workbook.screen("Set-out")
   const page = workbook.page
   await page.getByRole("heading", { level: 1, name: "Set-out sheet" }).waitFor()
-  for (const [name, text] of [
-    ["Diagonal A to C, as measured", "23 ft 5 in"],
-    ["Diagonal B to D, as measured", "23 ft 3 in"],
-  ] as const) {
-    const field = page.locator(".set-out").getByRole("textbox", { name })
-    await field.fill(text)
-    await field.press("Enter")
-  }
+  const field = (name: string) => page.locator(".set-out").getByRole("textbox", { name })
+  await field("Diagonal A to C, as measured").fill("23 ft 5 in")
+  await field("Diagonal A to C, as measured").press("Enter")
+  // A proof that arrives in the middle of a number takes none of it away.
+  await field("Diagonal B to D, as measured").fill("23 ft 3 in")
+  await letWorkersStart(workbook)
+  await expect.poll(() => workbook.value("timber_length_bought"), { timeout: 30_000 }).not.toBe(bought)
+  expect(await field("Diagonal B to D, as measured").inputValue()).toBe("23 ft 3 in")
+  await field("Diagonal B to D, as measured").press("Enter")
   // The cosine rule by hand: (281² − 144² + 240²) / 480 = 241.302 in, of which 240 are wanted.
   const corner = page.locator('[data-set-out="corrections"] > li').filter({ hasText: "Push C" })
   await corner.getByText("the way from B to A").waitFor()

@@ -26,6 +26,7 @@ export {
 export type { Unproven } from "./book/settled.ts"
 export type { StageNeedView, StageTableView, StageView } from "./book/stages.ts"
 export {
+  rangeAround,
   type SweepEnd,
   type SweepRow,
   type SweepWanted,
@@ -79,6 +80,7 @@ export type {
   Rows,
   TableEntry,
 } from "./definition/entry.ts"
+export type { Exploration } from "./definition/exploration.ts"
 export type { Proof, Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
 export type { Source, SourceKind } from "./definition/source.ts"
 export type { Cell, Stage, StageNeed, StageTable, StageValue } from "./definition/stage.ts"

@@ -7,6 +7,15 @@ import type { Source } from "@pegbook/engine"
 
 export const GEOMETRY: Source = { kind: "geometry", title: "Geometry" }
 
+/** The 3-4-5 method, with its multiples of 6, 8 and 10 and of 9, 12 and 15 m. */
+export const THREE_FOUR_FIVE: Source = {
+  kind: "handbook",
+  title: "FAO training manual on topographic surveying",
+  edition: "1985, R7021E",
+  place: "section 4.1",
+  origin: "read",
+}
+
 /** The user's own choice, measurement or authority. */
 export const USER: Source = { kind: "user", title: "Yours to choose or to measure" }
 

@@ -1,5 +1,6 @@
 import type { Definition } from "../definition/definition.ts"
 import type { TableEntry } from "../definition/entry.ts"
+import { checkExploration } from "../definition/exploration.ts"
 import { checkDrawing } from "../drawing/names.ts"
 import { nearNames } from "../formula/near-names.ts"
 import type { ValueType } from "../formula/value-type.ts"
@@ -54,6 +55,9 @@ function compileAnew(definition: Definition): Compiled {
   const items = outline(definition)
   for (const drawing of definition.drawings ?? []) {
     checkDrawing(definition.id, drawing, (name) => items.has(name))
+  }
+  for (const exploration of definition.explorations ?? []) {
+    checkExploration(definition.id, exploration, (name) => items.has(name))
   }
   for (const stage of definition.stages ?? []) checkStage(definition.id, stage, (name) => items.has(name))
   const problems = new Map<string, Problem[]>()

@@ -1,4 +1,5 @@
 import type { Definition } from "../definition/definition.ts"
+import type { Exploration } from "../definition/exploration.ts"
 import type { GraphBuilder } from "../graph/graph.ts"
 import type { Place, Problem } from "../problems/problem.ts"
 import type { Quantity } from "../quantity/quantity.ts"
@@ -8,8 +9,9 @@ import { readValue } from "../units/read-value.ts"
 import type { BookDocument } from "./document.ts"
 import { outline } from "./outline.ts"
 import { typedOver } from "./overrides.ts"
-import { stepSize, textOf } from "./steps.ts"
-import { definitionOf, openTrial } from "./trial.ts"
+import { savedState, scenarioOf } from "./state.ts"
+import { stepSize, stepsFrom, textOf } from "./steps.ts"
+import { definitionOf, openTrial, valuesInForce } from "./trial.ts"
 import type { Reading } from "./views.ts"
 
 /** One input, and the texts to type into it. */
@@ -91,6 +93,29 @@ export function sweep(
     onRow(next.value, rows++)
   }
   return { rows, stopped: true }
+}
+
+/**
+ * What to type for the ends of an exploration and for its step: as far either side of the value in force as it says and the
+ * input's limits allow. Nothing where that input is blank or cannot be stepped through.
+ */
+export function rangeAround(
+  definition: Definition,
+  document: BookDocument,
+  { input, step, each }: Exploration,
+): { readonly from: string; readonly to: string; readonly step: string } | undefined {
+  const state = savedState(document)
+  const items = outline(definitionOf(definition, document))
+  const over = typedOver(input, items)
+  const [now, ...more] = valuesInForce(scenarioOf(state, state.current), items, input)
+  if (over === undefined || typeof now !== "object" || more.length > 0) return undefined
+  const size = stepSize(step[state.system], over.entry.measure, state.system)
+  if (size === undefined) return undefined
+  const end = (toward: "more" | "less") => {
+    const steps = stepsFrom(over.entry, now, size, toward, state.system)
+    return steps.text(Math.min(each, steps.most))
+  }
+  return { from: end("less"), to: end("more"), step: step[state.system] }
 }
 
 /** No sweep is longer: of two inputs this is the most of each. */

@@ -67,11 +67,7 @@ export class Trial {
 
   /** The values in force under a name that may be typed over; none where it is blank or cannot be read. */
   values(name: string): readonly Value[] {
-    const over = typedOver(name, this.items)
-    if (over === undefined) return []
-    const text = this.#scenario.typed.get(name)
-    const outcome = readOver(over, text ?? originalText(over.entry), "us")
-    return "problem" in outcome ? [] : outcome.read.values
+    return valuesInForce(this.#scenario, this.items, name)
   }
 
   reading(name: string): Reading | null {
@@ -90,6 +86,14 @@ export class Trial {
   failing(): readonly string[] {
     return this.checks.map(({ name }) => name).filter((name) => isFailing(this.verdict(name)))
   }
+}
+
+/** The values in force under a name that may be typed over; none where it is blank or cannot be read. */
+export function valuesInForce(scenario: Choices, items: Outline, name: string): readonly Value[] {
+  const over = typedOver(name, items)
+  if (over === undefined) return []
+  const outcome = readOver(over, scenario.typed.get(name) ?? originalText(over.entry), "us")
+  return "problem" in outcome ? [] : outcome.read.values
 }
 
 /** A template with the own entries of a saved workbook in it. */

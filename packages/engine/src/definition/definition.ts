@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../units/measure.ts"
 import type { Drawing } from "./drawing.ts"
 import type { Entry } from "./entry.ts"
+import type { Exploration } from "./exploration.ts"
 import type { Stage } from "./stage.ts"
 
 /** A part of the build, in the order of the work. */
@@ -26,4 +27,6 @@ export interface Definition {
   readonly cautions: readonly string[]
   /** What can be drawn of it, in the order offered. */
   readonly drawings?: readonly Drawing[]
+  /** What a newcomer may ask of other values at one press, in the order offered. */
+  readonly explorations?: readonly Exploration[]
 }

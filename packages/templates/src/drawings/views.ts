@@ -20,7 +20,7 @@ import {
   supports,
   surface,
 } from "./pieces.ts"
-import { net, postMarks, posts } from "./posts.ts"
+import { net, netBeyond, postMarks, posts, postsBeyond } from "./posts.ts"
 
 type Words = Pick<Drawing, "id" | "title" | "says" | "look"> & Pick<Partial<Drawing>, "frame" | "empty">
 
@@ -96,6 +96,8 @@ export function sectionAlong(build: Build): Drawing {
       ...lines(build.lines, { line: 1 }),
       ...cut(joists(build)),
       ...surface(build, "along"),
+      ...netBeyond(build, "along"),
+      ...postsBeyond(build, "along"),
       ...guardsSeen(build, 1, true),
       outline(),
       ...along(build),
@@ -124,6 +126,8 @@ export function sectionAcross(build: Build): Drawing {
       ...cut(rims(build, 2)),
       ...surface(build, "across"),
       ...cut(edgeSides(build)),
+      ...netBeyond(build, "across"),
+      ...postsBeyond(build, "across"),
       ...guardsSeen(build, 2, true),
       outline(),
       ...across(build),
@@ -168,7 +172,7 @@ function elevation(build: Build, side: Side): Drawing {
       ...surface(build, long ? "along" : "across"),
       ...edgeSeen(build, side.side),
       ...net(build, long),
-      ...posts(build),
+      ...posts(build, side.side),
       ...guardsSeen(build, side.side),
       ...guardDimensions(build, side.side),
       outline(),

@@ -1,6 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { DECK_DRAWINGS } from "../drawings/index.ts"
+import { BY_JOISTS_AND_SUPPORTS } from "../explorations.ts"
 import { OFFERS } from "../offers.ts"
 import { beamPlankScrews, beamTies } from "../parts/beam-fixings.ts"
 import { beamJoints, beamLayout } from "../parts/beams.ts"
@@ -137,4 +138,5 @@ export const groundLevelDeck: Definition = {
     "Wear eye, ear and breathing protection when you saw treated timber or concrete, and lift heavy pieces with a second person.",
   ],
   drawings: DECK_DRAWINGS,
+  explorations: BY_JOISTS_AND_SUPPORTS,
 }

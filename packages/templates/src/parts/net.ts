@@ -2,12 +2,13 @@ import type { Section } from "@pegbook/engine"
 import { BAG_YIELD, GEOMETRY, USER } from "../sources.ts"
 import { POST_DEPTH } from "../sources-actions.ts"
 import { BALL, BALL_NET, HANGING, practice } from "../sources-frame.ts"
+import { netPosts } from "./net-posts.ts"
 import { NET_IN_GROUND } from "./wind-net.ts"
 
 /**
  * A net around the platform that stops balls.
  *
- * Needs: platform_length, platform_width, sheet_thickness, tile_thickness, rim_depth, height_above_ground,
+ * Needs: platform_length, platform_width, the ground, top_level, sheet_thickness, tile_thickness, rim_depth, height_above_ground,
  * rounding_tolerance, near_limit_share, spoil_loose_factor, loaded_joints, and what `windOnNet` gives.
  */
 export const net: Section = {
@@ -133,43 +134,7 @@ export const net: Section = {
       why: "The corners, and the posts between them.",
       sources: [GEOMETRY],
     },
-    {
-      kind: "table",
-      name: "net_posts",
-      label: "Each net post",
-      rows: { kind: "formula", formula: "net_post_count" },
-      why: "Where the posts stand, measured on the edges of the platform.",
-      sources: [GEOMETRY],
-      columns: [
-        {
-          name: "side",
-          label: "Where",
-          measure: "text",
-          formula:
-            'IF(ROW() <= net_corner_posts; "corner"; IF(ROW() <= net_corner_posts + net_ends * (INDEX(net_runs.spaces; 1) - 1); "end"; "long side"))',
-          why: "Corner posts are pulled two ways and want a brace.",
-          sources: [GEOMETRY],
-        },
-        {
-          name: "x",
-          label: "Along the platform",
-          measure: "length",
-          formula:
-            'IF(side = "corner"; IF(ROW() = 1; platform_length; IF(ROW() = 2; IF(net_ends = 0; 0; platform_length); 0)); IF(side = "end"; IF(ROW() - net_corner_posts < INDEX(net_runs.spaces; 1); platform_length; 0); (MOD(ROW() - net_corner_posts - net_ends * (INDEX(net_runs.spaces; 1) - 1) - 1; MAX(1; INDEX(net_runs.spaces; 2) - 1)) + 1) * platform_length / INDEX(net_runs.spaces; 2)))',
-          why: "The first end with a net is the far one.",
-          sources: [GEOMETRY],
-        },
-        {
-          name: "y",
-          label: "Across the platform",
-          measure: "length",
-          formula:
-            'IF(side = "corner"; IF(ROW() = 2; IF(net_ends = 0; platform_width; 0); IF(ROW() = 4; 0; platform_width)); IF(side = "end"; (MOD(ROW() - net_corner_posts - 1; MAX(1; INDEX(net_runs.spaces; 1) - 1)) + 1) * platform_width / INDEX(net_runs.spaces; 1); IF(ROW() - net_corner_posts - net_ends * (INDEX(net_runs.spaces; 1) - 1) < INDEX(net_runs.spaces; 2); platform_width; 0)))',
-          why: "The first side with a net is the far one.",
-          sources: [GEOMETRY],
-        },
-      ],
-    },
+    ...netPosts,
     {
       kind: "formula",
       name: "net_post_length",

@@ -46,7 +46,7 @@ export function pricesOf(things: readonly BoughtThing[]): Section {
       {
         kind: "formula",
         name: "total_cost",
-        label: "In all",
+        label: "Cost in all",
         measure: "money",
         formula: coins("SUM(cost_lines.amount)"),
         why: "Half a coin goes up. Where you chose to round the total, it is rounded here and nowhere before: rounding line by line would drift.",

@@ -1,5 +1,5 @@
 import type { Section } from "@pegbook/engine"
-import { COMMON_PRACTICE, GEOMETRY, PLANE_FIT, TRIANGLES, USER } from "../sources.ts"
+import { COMMON_PRACTICE, GEOMETRY, PLANE_FIT, THREE_FOUR_FIVE, TRIANGLES, USER } from "../sources.ts"
 import { surveyedLevels } from "./survey.ts"
 import { groundAt, groundFormula, groundModel } from "./survey-between.ts"
 
@@ -72,14 +72,14 @@ export const size: Section = {
       name: "square_triangle",
       label: "3-4-5 triangle",
       why: "The biggest 3-4-5 triangle that fits the platform: the bigger it is, the less a slip of the tape matters.",
-      sources: [GEOMETRY],
+      sources: [GEOMETRY, THREE_FOUR_FIVE],
       rows: { kind: "formula", formula: "1" },
       columns: [
         {
           name: "short",
           label: "Along the width",
           why: "Mark this from the corner peg along the short string.",
-          sources: [GEOMETRY],
+          sources: [GEOMETRY, THREE_FOUR_FIVE],
           measure: "length",
           formula: "3 * FLOOR(MIN(platform_width / 3; platform_length / 4); square_step)",
         },
@@ -87,7 +87,7 @@ export const size: Section = {
           name: "long",
           label: "Along the length",
           why: "Mark this from the same corner peg along the long string.",
-          sources: [GEOMETRY],
+          sources: [GEOMETRY, THREE_FOUR_FIVE],
           measure: "length",
           formula: "4 * short / 3",
         },
@@ -95,7 +95,7 @@ export const size: Section = {
           name: "across",
           label: "Across",
           why: "When the two marks are exactly this far apart, the strings meet square.",
-          sources: [GEOMETRY],
+          sources: [GEOMETRY, THREE_FOUR_FIVE],
           measure: "length",
           formula: "5 * short / 3",
         },

@@ -1,6 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { SHED_DRAWINGS } from "../drawings/index.ts"
+import { BY_JOISTS_AND_SUPPORTS } from "../explorations.ts"
 import { OFFERS } from "../offers.ts"
 import { blocking } from "../parts/blocking.ts"
 import { cutFill, cutFillColumns, groundGrid } from "../parts/cut-fill.ts"
@@ -164,4 +165,5 @@ export const shedBase: Definition = {
     "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
   ],
   drawings: SHED_DRAWINGS,
+  explorations: BY_JOISTS_AND_SUPPORTS,
 }

@@ -299,30 +299,6 @@ describe.each(TEMPLATES.map((template) => [template.id, template] as const))("%s
     expect(foot).toBeCloseTo(metres(book, "top_level"), 9)
   })
 
-  test.runIf(book.has("net_posts"))(
-    "a net's posts stand in concrete that ends at the lowest ground; on the frame there is none",
-    () => {
-      const { book: netted } = openBook(template)
-      for (const side of [1, 2, 3, 4]) {
-        const { shapes } = resolveDrawing(find(drawings, `side-${side}`), netted)
-        const feet = areas(shapes, "footings")
-        expect(feet).toHaveLength(netted.table("net_posts").rowCount)
-        const lines = shapes.filter((shape) => shape.kind === "line" && shape.layer === "posts")
-        for (const foot of feet) {
-          const [bottom, top] = spanOf(foot, "v")
-          const [left, right] = spanOf(foot, "u")
-          const post = lines.find(({ of }) => of.row === foot.of.row) ?? expect.fail("no post in it")
-          expect(spanOf(post, "v")[0]).toBeCloseTo(bottom, 9)
-          expect(spanOf(post, "u")[0]).toBeCloseTo((left + right) / 2, 9)
-          expect(right - left).toBeCloseTo(metres(netted, "net_wind_factors.hole_width", 1), 9)
-          expect(top).toBeCloseTo(metres(netted, "top_level") - metres(netted, "height_above_ground"), 9)
-        }
-      }
-      expect(netted.edit("net_post_soil", "the frame, bolted").accepted).toBe(true)
-      expect(areas(resolveDrawing(find(drawings, "side-1"), netted).shapes, "footings")).toEqual([])
-    },
-  )
-
   describe.runIf(book.has("guard_sides"))("posts of a guard on all sides", () => {
     const { book: guarded } = openBook(template)
     guarded.editAll({ guard_where: "on all sides", platform_length: "16 ft" })

@@ -100,7 +100,9 @@ describe("what was measured on site", () => {
     )
   })
 
-  // By turning the short sides about A and B: what a rack does to a frame whose sides are true.
+  // By turning the short sides about A and B: what a rack does to a frame whose sides are true. The diagonal method says the same:
+  // the base stays, and the lines of both short sides are moved by a corresponding distance (US Army Engineer School, Frame
+  // Structures, subcourse EN0069 edition A, lesson 1, "Squaring building lines"; read in a public copy).
   test("a racked frame has unlike diagonals, and both far corners go back by the same", () => {
     const turn = (2 * Math.PI) / 180
     const [length, width] = [4.8, 3]
@@ -138,6 +140,57 @@ describe("what was measured on site", () => {
   test("lengths that no triangle has are answered, not a crash", () => {
     const { book } = open(SHEET.id, { diagonal_measured_1: "1 ft", diagonal_measured_2: "500 ft" })
     expect(book.entry("corners_check").check?.verdict).toBe("fails")
+  })
+})
+
+describe("published examples of squaring", () => {
+  // FAO, Irrigation Water Management, training manual no. 2, Elements of Topographic Surveying, provisional edition, 1985
+  // (R7021E), section 4.1, "Setting out right angles: the 3-4-5 method", with fig. 20; read in FAO's own copy, but the titles
+  // and the number, which are from memory. One person holds the marks 0 m and 12 m of a tape, the others 3 m and 8 m.
+  test("a tape held at 0 and 12, 3, and 8 m makes the triangle, with the right angle at the first", () => {
+    const { column } = open(SHEET.id, { square_step: "1 m", platform_length: "4 m", platform_width: "3 m" })
+    const [short = 0, long = 0, across = 0] = ["short", "long", "across"].map((side) =>
+      Number(column(`square_triangle.${side}`)[0]),
+    )
+    const marks = [short, short + across, short + across + long]
+    expect(marks).toEqual([3, 8, 12].map((metres) => expect.closeTo(metres, 9)))
+  })
+
+  // The same, in its note: "a multiple can be chosen: e.g. 6 m, 8 m and 10 m or e.g. 9 m, 12 m and 15 m".
+  test.each([
+    [3, 4, 5],
+    [6, 8, 10],
+    [9, 12, 15],
+  ])("sides of %i m and %i m have %i m across", (short, long, across) => {
+    const { book, column } = open(SHEET.id, {
+      square_step: "1 m",
+      platform_length: `${long} m`,
+      platform_width: `${short} m`,
+    })
+    for (const [side, metres] of [
+      ["short", short],
+      ["long", long],
+      ["across", across],
+    ] as const)
+      expect(column(`square_triangle.${side}`)[0], side).toBeCloseTo(metres, 9)
+    // The triangle fills the frame, and so its long side is the frame's diagonal.
+    expect(book.entry("platform_diagonal").reading?.value).toBeCloseTo(across, 9)
+  })
+
+  // Math Central, University of Regina, question QQ.09.09/h/trevor1, on squaring a building whose edges are right: "exactly
+  // 40x30" has a diagonal of exactly 50; in one that is no rectangle one diagonal is too long and the other too short.
+  test("a building of 40 by 30 is square at 50 and 50; with one diagonal longer the other is shorter, and it is not", () => {
+    const { book, put, value } = open(SHEET.id, { platform_length: "40 ft", platform_width: "30 ft" })
+    expect(Number(value("platform_diagonal")) / 0.3048).toBeCloseTo(50, 9)
+    put({ diagonal_measured_1: "50 ft", diagonal_measured_2: "50 ft" })
+    expect(book.entry("square_check").check?.verdict).toBe("passes")
+    expect(book.entry("corners_check").check?.verdict).toBe("passes")
+    // By the law of parallelograms: the squares of both diagonals make 2 × (40² + 30²) = 5000 together.
+    const other = Math.sqrt(5000 - 50.5 ** 2)
+    expect(other).toBeLessThan(50)
+    put({ diagonal_measured_1: "50.5 ft", diagonal_measured_2: `${other} ft` })
+    expect(book.entry("square_check").check?.verdict).toBe("fails")
+    expect(book.entry("set_out_error.far_side_off").readings?.[0]?.value).toBeCloseTo(0, 6)
   })
 })
 

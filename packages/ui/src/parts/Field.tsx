@@ -33,6 +33,11 @@ export function Field(props: FieldProps) {
   )
 }
 
+/** What is in force, moving only when it is another text: a proof reads entries anew, and takes nothing from a field that is typed in. */
+function inForce(props: FieldProps): () => string {
+  return createMemo(() => props.text)
+}
+
 function TextField(props: FieldProps) {
   const id = createUniqueId()
   const [problem, setProblem] = createSignal<Problem>()
@@ -65,13 +70,7 @@ function TextField(props: FieldProps) {
     }
   }
 
-  // Only when it is another text: a view that is read again must not take away what is being typed.
-  createEffect(
-    on(
-      createMemo(() => props.text),
-      showInForce,
-    ),
-  )
+  createEffect(on(inForce(props), showInForce))
 
   return (
     <>
@@ -126,12 +125,7 @@ function ChoiceField(props: FieldProps & { readonly choices: readonly string[] }
   /** Of the choices themselves, since two texts of a template may read alike. */
   const keptOf = (text: string) => props.choices.find((choice) => shown(choice) === text) ?? text
 
-  createEffect(
-    on(
-      createMemo(() => props.text),
-      showInForce,
-    ),
-  )
+  createEffect(on(inForce(props), showInForce))
 
   return (
     <>

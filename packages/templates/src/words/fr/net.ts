@@ -44,6 +44,12 @@ export const net: Texts = {
   "The first end with a net is the far one.": "Le premier bout avec un filet est le bout éloigné.",
   "Across the platform": "En travers de la plateforme",
   "The first side with a net is the far one.": "Le premier côté avec un filet est le côté éloigné.",
+  "Ground at the net posts, between points": "Sol aux poteaux de filet, entre les points",
+  "Level of the ground where the post stands, up positive.":
+    "Niveau du sol là où se tient le poteau, positif vers le haut.",
+  "Level of its foot": "Niveau de son pied",
+  "As deep below its own ground as a hole is counted; of a post that is bolted to the frame, the underside of the rim.":
+    "Aussi profond sous son propre sol qu'un trou est compté ; d'un poteau boulonné au bâti, le dessous de la rive.",
   "Length of a post, at least": "Longueur d'un poteau, au moins",
   "Guy lines at a corner post": "Haubans à un poteau de coin",
   "A corner post is pulled by two nets, so it wants a line against each of them.":

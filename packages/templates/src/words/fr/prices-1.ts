@@ -186,7 +186,7 @@ export const prices1: Texts = {
   "Smallest coin": "Plus petite pièce de monnaie",
   "What amounts are rounded to; the greatest of the column is taken.":
     "À quoi s'arrondissent les montants ; la plus grande de la colonne est prise.",
-  "In all": "En tout",
+  "Cost in all": "Coût total",
   "Half a coin goes up. Where you chose to round the total, it is rounded here and nowhere before: rounding line by line would drift.":
     "Une demi-pièce monte. Si vous avez choisi d'arrondir le total, c'est ici et nulle part avant : arrondir ligne par ligne dériverait.",
   "For each square foot or metre": "Par pied ou mètre carré",

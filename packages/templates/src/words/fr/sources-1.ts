@@ -7,6 +7,10 @@ export const sources1: Texts = {
   "Playing areas by level": "Aires de jeu selon le niveau",
   "recreation and coaching": "loisir et entraînement",
   Geometry: "Géométrie",
+  "FAO training manual on topographic surveying":
+    "Manuel de formation de la FAO sur les levés topographiques",
+  "1985, R7021E": "1985, R7021E",
+  "section 4.1": "section 4.1",
   "Yours to choose or to measure": "À vous de choisir ou de mesurer",
   "Common practice, no source": "Usage courant, sans source",
   "Plane of least squares, normal equations": "Plan des moindres carrés, équations normales",

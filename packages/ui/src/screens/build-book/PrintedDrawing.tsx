@@ -1,14 +1,18 @@
-import { type Bounds, type Drawing, type Drawn, type DrawnDimension, resolveDrawing } from "@pegbook/engine"
+import { type Bounds, type Drawing, type Drawn, resolveDrawing } from "@pegbook/engine"
 import { createMemo, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { spoken } from "../../text/spoken.ts"
 import { fit } from "../drawings/camera.ts"
-import { dimensionLine, marginsFor } from "../drawings/dimension-lines.ts"
+import { dimensionsIn, marginsFor } from "../drawings/dimension-lines.ts"
 import "../drawings/drawings.css"
+import { Key } from "../drawings/Key.tsx"
 import { Labels } from "../drawings/Labels.tsx"
-import { labelsOf, layerWishes } from "../drawings/label-wishes.ts"
+import { labelsOf } from "../drawings/label-wishes.ts"
+import { keyOf, layerNames, layerWishes } from "../drawings/layer-names.ts"
+import { namePegs } from "../drawings/peg-names.ts"
 import { placeLabels } from "../drawings/place-labels.ts"
 import { Strokes } from "../drawings/Strokes.tsx"
+import { obstaclesOf } from "../drawings/segments.ts"
 import { MM, type OnPaper, PAPERS, type Paper, scaleBar, toScale } from "./to-scale.ts"
 
 /** Room for the scale bar, and where it lies in that. */
@@ -50,23 +54,25 @@ function OnSheet(props: {
     return { ratio: 0, camera: fitted, width: fitted.width, height: fitted.height, turned: false }
   })
   const camera = () => onPaper().camera
-  const dimensions = createMemo(() =>
-    shown()
-      .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
-      .map((shape) => ({ shape, line: dimensionLine(shape, props.bounds, camera()) })),
+  const dimensions = createMemo(() => dimensionsIn(shown(), props.bounds, camera()))
+  const window = () => ({
+    left: 0,
+    top: 0,
+    right: onPaper().width,
+    bottom: onPaper().height - (pictorial() ? 0 : BAR_ROOM),
+  })
+  const layers = createMemo(() =>
+    pictorial() ? layerNames(props.drawing.layers, shown(), camera(), window()) : [],
   )
+  const pegs = createMemo(() => namePegs(shown(), props.bounds, camera(), window()))
   const labels = createMemo(() =>
     placeLabels(
       [
-        ...labelsOf(shown(), dimensions(), camera(), undefined),
-        ...(pictorial() ? layerWishes(props.drawing.layers, shown(), camera()) : []),
+        ...labelsOf(pegs().shapes, dimensions(), camera(), undefined),
+        ...layerWishes(layers(), shown(), camera()),
       ],
-      {
-        left: 0,
-        top: 0,
-        right: onPaper().width,
-        bottom: onPaper().height - (pictorial() ? 0 : BAR_ROOM),
-      },
+      window(),
+      obstaclesOf(shown(), dimensions(), camera()),
     ),
   )
   /** As it lies on the paper. */
@@ -110,6 +116,7 @@ function OnSheet(props: {
           </Show>
         </g>
       </svg>
+      <Key lines={[...pegs().key, ...keyOf(layers())]} />
     </figure>
   )
 }

@@ -1,14 +1,18 @@
-import type { Bounds, Drawing, Drawn, DrawnDimension, DrawnShape } from "@pegbook/engine"
+import type { Bounds, Drawing, Drawn, DrawnShape } from "@pegbook/engine"
 import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show } from "solid-js"
 import type { Lit } from "../../bridge/walk.ts"
 import { spoken } from "../../text/spoken.ts"
 import { type Camera, fit, type Pixel, pan, type Size, zoom } from "./camera.ts"
-import { dimensionLine, marginsFor } from "./dimension-lines.ts"
+import { dimensionsIn, marginsFor } from "./dimension-lines.ts"
 import { type Changing, Handle } from "./Handle.tsx"
+import { Key } from "./Key.tsx"
 import { Labels } from "./Labels.tsx"
-import { labelsOf, layerWishes } from "./label-wishes.ts"
+import { labelsOf } from "./label-wishes.ts"
+import { keyOf, layerNames, layerWishes } from "./layer-names.ts"
+import { namePegs } from "./peg-names.ts"
 import { placeLabels } from "./place-labels.ts"
 import { Strokes } from "./Strokes.tsx"
+import { obstaclesOf } from "./segments.ts"
 import { isLit } from "./things.ts"
 
 const STEP = 60
@@ -54,11 +58,7 @@ export function Picture(
   const height = () => (held() ?? fitted()).height
   createEffect(on([() => props.drawing, width], () => setOwn(undefined), { defer: true }))
 
-  const dimensions = createMemo(() =>
-    shown()
-      .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
-      .map((shape) => ({ shape, line: dimensionLine(shape, props.bounds, camera()) })),
-  )
+  const dimensions = createMemo(() => dimensionsIn(shown(), props.bounds, camera()))
   const handles = createMemo(() =>
     dimensions().flatMap(({ shape }) => (shape.step === undefined ? [] : [shape.of.name])),
   )
@@ -67,16 +67,22 @@ export function Picture(
     const of = active()
     return of === undefined ? [] : shown().filter((shape) => isLit(shape.of, of))
   })
-  const layerNames = createMemo(() =>
-    props.drawing.look === "pictorial" ? layerWishes(props.drawing.layers, shown(), camera()) : [],
+  const window = () => ({ left: 0, top: 0, right: width(), bottom: height() })
+  /** Whether there is room for names is asked of the whole drawing, so that they stay what they are when it comes nearer. */
+  const whole = () => ({ ...window(), bottom: fitted().height })
+  const layers = createMemo(() =>
+    props.drawing.look === "pictorial" ? layerNames(props.drawing.layers, shown(), fitted(), whole()) : [],
   )
+  const pegs = createMemo(() => namePegs(shown(), props.bounds, fitted(), whole()))
   const labels = createMemo(() =>
-    placeLabels([...labelsOf(shown(), dimensions(), camera(), litLabel()), ...layerNames()], {
-      left: 0,
-      top: 0,
-      right: width(),
-      bottom: height(),
-    }),
+    placeLabels(
+      [
+        ...labelsOf(pegs().shapes, dimensions(), camera(), litLabel()),
+        ...layerWishes(layers(), shown(), camera()),
+      ],
+      window(),
+      obstaclesOf(shown(), dimensions(), camera()),
+    ),
   )
   function litLabel() {
     const [first] = activeShapes()
@@ -224,6 +230,7 @@ export function Picture(
           )}
         </For>
       </section>
+      <Key lines={[...pegs().key, ...keyOf(layers())]} />
       <figcaption class="picture-foot">
         <fieldset class="actions">
           <legend class="hidden-text">{spoken.drawings.view}</legend>

@@ -1,6 +1,7 @@
 import type { Bounds, DrawnDimension, DrawnShape } from "@pegbook/engine"
 import { type Camera, type Margins, type Pixel, toPixel } from "./camera.ts"
 import { type Stand, widthOf } from "./place-labels.ts"
+import type { Segment } from "./segments.ts"
 
 /** From the drawing to its first dimension line, and from one to the next, in pixels. */
 const FIRST = 26
@@ -11,9 +12,27 @@ const ROOMY = 600
 
 export interface DimensionLine {
   readonly path: string
+  /** The line itself, and the thin ones to it, without their ticks. */
+  readonly strokes: readonly Segment[]
   readonly stands: readonly Stand[]
   /** The end that a handle takes hold of. */
   readonly to: Pixel
+}
+
+/** A dimension and where its line lies. */
+export interface Dimensioned {
+  readonly shape: DrawnDimension
+  readonly line: DimensionLine
+}
+
+export function dimensionsIn(
+  shapes: readonly DrawnShape[],
+  bounds: Bounds,
+  camera: Camera,
+): readonly Dimensioned[] {
+  return shapes
+    .filter((shape): shape is DrawnDimension => shape.kind === "dimension")
+    .map((shape) => ({ shape, line: dimensionLine(shape, bounds, camera) }))
 }
 
 const offset = (tier: number) => FIRST + (tier - 1) * NEXT
@@ -44,6 +63,10 @@ export function dimensionLine(shape: DrawnDimension, bounds: Bounds, camera: Cam
             `M${x} ${edge + sign * 5}V${y + sign * TICK}M${x - TICK} ${y + TICK}L${x + TICK} ${y - TICK}`,
         ),
       ].join(""),
+      strokes: [
+        { from: { x: left, y }, to: { x: right, y } },
+        ...[left, right].map((x) => ({ from: { x, y: edge + sign * 5 }, to: { x, y } })),
+      ],
       stands: fits ? [middle, ...outside] : [...outside, middle],
       to: { x: to, y },
     }
@@ -66,6 +89,10 @@ export function dimensionLine(shape: DrawnDimension, bounds: Bounds, camera: Cam
         (y) => `M${edge + sign * 5} ${y}H${x + sign * TICK}M${x - TICK} ${y + TICK}L${x + TICK} ${y - TICK}`,
       ),
     ].join(""),
+    strokes: [
+      { from: { x, y: top }, to: { x, y: bottom } },
+      ...[top, bottom].map((y) => ({ from: { x: edge + sign * 5, y }, to: { x, y } })),
+    ],
     stands: bottom - top >= text + 4 ? [middle, ...beyond] : [...beyond.slice(2), ...beyond.slice(0, 2)],
     to: { x, y: to },
   }

@@ -1,16 +1,17 @@
-import type { DrawnDimension, DrawnShape, Layer } from "@pegbook/engine"
-import { type Camera, toPixel } from "./camera.ts"
-import type { DimensionLine } from "./dimension-lines.ts"
+import type { DrawnMark, DrawnShape } from "@pegbook/engine"
+import { type Camera, type Pixel, toPixel } from "./camera.ts"
+import type { Dimensioned } from "./dimension-lines.ts"
 import { middleOf } from "./paths.ts"
 import { type LabelWish, type Stand, widthOf } from "./place-labels.ts"
+import { SIGN } from "./segments.ts"
 
 const LIT = 100
 const ABOVE = 12
-
-interface Dimensioned {
-  readonly shape: DrawnDimension
-  readonly line: DimensionLine
-}
+/** How far above or below a peg its letters may stand, in pixels. */
+const RINGS = [11, 24, 37, 50]
+const BESIDE_SIGN = SIGN + 3
+/** From so many letters on it is worth it to write upright. */
+const LONG = 4
 
 /** Where a shape's own label could stand: on it, above, below, and beside. */
 function stands(shape: DrawnShape, text: string, camera: Camera): readonly Stand[] {
@@ -23,12 +24,7 @@ function stands(shape: DrawnShape, text: string, camera: Camera): readonly Stand
     { x: at.x + beside, y: at.y },
     { x: at.x - beside, y: at.y },
   ]
-  if (shape.kind === "mark") {
-    // Strings cross at a peg: what is between them is free.
-    const aside = widthOf(text) / 2 + 6
-    const corners = [-1, 1].flatMap((x) => [11, -11].map((y) => ({ x: at.x + x * aside, y: at.y + y })))
-    return shape.mark === "cross" ? [...corners, ...around] : around
-  }
+  if (shape.kind === "mark") return isPeg(shape) ? betweenStrings(at, text) : around
   if (shape.kind === "line" && isUpright(shape.points)) {
     const top = Math.min(...shape.points.map((point) => toPixel(camera, point).y))
     const over = widthOf(text) / 2 + 4
@@ -42,6 +38,25 @@ function stands(shape: DrawnShape, text: string, camera: Camera): readonly Stand
     ]
   }
   return [at, ...around]
+}
+
+/** Strings cross at a peg: what is between them is free, level or, for what is long, upright; and nearer is better. */
+function betweenStrings(at: Pixel, text: string): readonly Stand[] {
+  const along = widthOf(text) / 2 + BESIDE_SIGN
+  const signs = [-1, 1]
+  return RINGS.flatMap((ring) => [
+    ...[1, 0.5, 0].flatMap((share) =>
+      signs.flatMap((x) => [ring, -ring].map((y) => ({ x: at.x + x * share * along, y: at.y + y }))),
+    ),
+    ...(text.length < LONG ? [] : signs).flatMap((x) =>
+      signs.map((y) => ({ x: at.x + x * ring, y: at.y + y * along, turned: true })),
+    ),
+  ])
+}
+
+/** What strings are tied to: a cross. */
+export function isPeg(shape: DrawnShape): shape is DrawnMark {
+  return shape.kind === "mark" && shape.mark === "cross"
 }
 
 function isUpright(points: readonly { readonly u: number }[]): boolean {
@@ -68,6 +83,7 @@ export function labelsOf(
       text: shape.label,
       stands: stands(shape, shape.label, camera),
       weight: 1,
+      ...(isPeg(shape) ? { clear: true } : {}),
     })
   }
   if (lit !== undefined && lit.shape.kind !== "dimension") {
@@ -79,29 +95,4 @@ export function labelsOf(
     })
   }
   return wishes
-}
-
-/** The layers' names, to the left of each. */
-export function layerWishes(
-  layers: readonly Layer[],
-  shapes: readonly DrawnShape[],
-  camera: Camera,
-): readonly LabelWish[] {
-  return layers.flatMap((layer) => {
-    const points = shapes.flatMap((shape) =>
-      shape.layer === layer.id && shape.kind === "area" ? shape.points : [],
-    )
-    if (points.length === 0) return []
-    const left = points.reduce((a, b) => (b.u < a.u ? b : a))
-    const { x, y } = toPixel(camera, left)
-    const middle = x - widthOf(layer.title) / 2 - ABOVE
-    return [
-      {
-        id: `layer-${layer.id}`,
-        text: layer.title,
-        stands: [0, -16, 16, -32, 32].map((down) => ({ x: middle, y: y + down })),
-        weight: 5,
-      },
-    ]
-  })
 }

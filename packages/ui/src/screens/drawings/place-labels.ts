@@ -1,4 +1,5 @@
 import type { Pixel } from "./camera.ts"
+import { crosses, type Segment } from "./segments.ts"
 
 /** Where a label could stand: its middle, and whether it reads upward. */
 export interface Stand extends Pixel {
@@ -12,6 +13,8 @@ export interface LabelWish {
   readonly stands: readonly Stand[]
   /** Heavier ones are placed first. */
   readonly weight: number
+  /** It is never written across an obstacle. */
+  readonly clear?: true
 }
 
 export interface PlacedLabel extends Stand {
@@ -49,23 +52,34 @@ export function overlaps(a: Box, b: Box): boolean {
  * Places labels so that none overlaps another or leaves the window: each at the first of its stands that is free. One
  * that has none free is left out; the list beside the drawing still has it.
  */
-export function placeLabels(wishes: readonly LabelWish[], window: Box): readonly PlacedLabel[] {
+export function placeLabels(
+  wishes: readonly LabelWish[],
+  window: Box,
+  obstacles: readonly Segment[] = [],
+): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = []
   const taken: Box[] = []
-  for (const wish of [...wishes].sort((a, b) => b.weight - a.weight)) {
-    for (const stand of wish.stands) {
-      const label = { ...stand, id: wish.id, text: wish.text }
-      const box = boxOf(label)
-      const inside =
-        box.left >= window.left &&
-        box.right <= window.right &&
-        box.top >= window.top &&
-        box.bottom <= window.bottom
-      if (!inside || taken.some((one) => overlaps(one, box))) continue
-      placed.push(label)
-      taken.push(box)
-      break
-    }
+  for (const { id, text, stands, clear } of [...wishes].sort((a, b) => b.weight - a.weight)) {
+    const stand = stands.find((one) => {
+      const box = boxOf({ ...one, text })
+      return (
+        isInside(box, window) &&
+        !taken.some((other) => overlaps(other, box)) &&
+        !(clear && obstacles.some((line) => crosses(line, box)))
+      )
+    })
+    if (stand === undefined) continue
+    placed.push({ ...stand, id, text })
+    taken.push(boxOf({ ...stand, text }))
   }
   return placed
+}
+
+function isInside(box: Box, window: Box): boolean {
+  return (
+    box.left >= window.left &&
+    box.right <= window.right &&
+    box.top >= window.top &&
+    box.bottom <= window.bottom
+  )
 }

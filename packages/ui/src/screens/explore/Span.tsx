@@ -5,9 +5,17 @@ import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
 import { ask } from "../../explore/ask.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { spoken } from "../../text/spoken.ts"
-import { firstResult, type RangeFields, rangeOf, seriesOf, triableInputs } from "./explore-model.ts"
+import {
+  firstResult,
+  isAllNothing,
+  type RangeFields,
+  rangeOf,
+  seriesOf,
+  triableInputs,
+} from "./explore-model.ts"
 import { LineChart } from "./LineChart.tsx"
 import { RangeForm } from "./RangeForm.tsx"
+import { ReadyCharts } from "./ReadyCharts.tsx"
 
 /** Rows of the table that are drawn; the chart has all. */
 const ROWS_DRAWN = 200
@@ -43,6 +51,7 @@ export function Span() {
   const [of, setOf] = createSignal(0)
   const [state, setState] = createSignal<"idle" | "working" | "stopped">("idle")
   const [refusal, setRefusal] = createSignal<string>()
+  let come: HTMLParagraphElement | undefined
   let stop = () => {}
   onCleanup(() => {
     stop()
@@ -80,8 +89,16 @@ export function Span() {
     })
   }
 
-  function run(event: Event): void {
-    event.preventDefault()
+  /** Fills in the form, so that the question can be changed from there, and asks it. */
+  function askReady(fields: RangeFields, shown: readonly string[]): void {
+    setFirst(fields)
+    setSecond({ ...NONE })
+    setPicked(shown)
+    run()
+    come?.scrollIntoView()
+  }
+
+  function run(): void {
     stop()
     showWaiting()
     const used = [first, second].filter(({ name }) => name !== "")
@@ -132,7 +149,14 @@ export function Span() {
     <section aria-labelledby={id}>
       <h2 id={id}>{spoken.explore.span}</h2>
       <p class="quiet">{spoken.explore.spanSays}</p>
-      <form class="explore-form" onSubmit={run}>
+      <ReadyCharts ask={askReady} />
+      <form
+        class="explore-form"
+        onSubmit={(event) => {
+          event.preventDefault()
+          run()
+        }}
+      >
         <RangeForm
           label={spoken.explore.input}
           inputs={inputs()}
@@ -201,7 +225,7 @@ export function Span() {
       <Show when={state() === "working"}>
         <progress max={of() || 1} value={rows.length} aria-label={spoken.explore.run} />
       </Show>
-      <p role="status" data-progress>
+      <p role="status" data-progress ref={come}>
         {state() === "working"
           ? of() === 0
             ? spoken.explore.workingFirst
@@ -226,6 +250,12 @@ export function Span() {
                     )}
                     series={seriesOf(rows, place(), shownOf)}
                   />
+                  <Show when={sheet.entry(name).measure === "money" && isAllNothing(rows, place())}>
+                    <p class="quiet">
+                      {spoken.explore.unpriced}{" "}
+                      <EntryLink name={name}>{spoken.explore.unpricedWhere(sheet.label(name))}</EntryLink>
+                    </p>
+                  </Show>
                 </Show>
               )}
             </For>

@@ -1,4 +1,11 @@
-import { type EntryView, keptAs, type SweepRow } from "@pegbook/engine"
+import {
+  type EntryView,
+  type Exploration,
+  keptAs,
+  rangeAround,
+  type SweepRow,
+  shownAs,
+} from "@pegbook/engine"
 import type { Sheet } from "../../bridge/sheet.ts"
 import type { SweptRange } from "../../explore/asked.ts"
 import { YES_NO } from "../../parts/Field.tsx"
@@ -37,6 +44,26 @@ export function rangeOf(fields: RangeFields, view: EntryView): SweptRange {
   if (choicesOf(view) !== undefined) return { name, values: chosen }
   const kept = (text: string) => keptAs(text, view.measure)
   return { name, from: kept(from), to: kept(to), step: kept(step) }
+}
+
+/** One that the template has ready, with the form filled in for it; nothing while its input has no value. */
+export interface Ready {
+  readonly fields: RangeFields
+  readonly results: readonly string[]
+}
+
+/** The form as a ready exploration fills it in: about the value in force. */
+export function readyOf(
+  { input, step, each, results }: Exploration,
+  sheet: Pick<Sheet, "entry" | "definition" | "document" | "unitSystem">,
+): readonly Ready[] {
+  // What is in force is read from what is saved, which is not tracked; the entry is.
+  const { measure } = sheet.entry(input)
+  sheet.unitSystem()
+  const range = rangeAround(sheet.definition, sheet.document(), { input, step, each, results })
+  if (range === undefined) return []
+  const [from, to, by] = [range.from, range.to, range.step].map((text) => shownAs(text, measure))
+  return [{ fields: { name: input, from: from ?? "", to: to ?? "", step: by ?? "", chosen: [] }, results }]
 }
 
 /** A number that leans on an input, for a start: the first in the order of what leans on what. */
@@ -79,4 +106,9 @@ export function seriesOf(
     line.push({ x, y: reading.value, text: reading.text, passes: failing.length === 0 })
   }
   return [...lines].map(([title, points]) => ({ title, points }))
+}
+
+/** Whether a result that was read is nothing in every row: a sum of prices where none is entered. */
+export function isAllNothing(rows: readonly SweepRow[], result: number): boolean {
+  return rows.every(({ values }) => (values[result]?.value ?? 0) === 0)
 }

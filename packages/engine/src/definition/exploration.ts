@@ -1,0 +1,24 @@
+import type { UnitSystem } from "../units/measure.ts"
+
+/** A question that many readers have, ready to be asked: what comes of other values of an input, about the present one? */
+export interface Exploration {
+  /** An input of one value that can be stepped through. */
+  readonly input: string
+  /** From one value to the next, with its unit, for readers of either system. */
+  readonly step: Readonly<Record<UnitSystem, string>>
+  /** How many steps are tried either side of the present value, where the input's limits leave room. */
+  readonly each: number
+  /** Names of entries to show, the first first. */
+  readonly results: readonly string[]
+}
+
+/** @throws Error naming what is not in the template */
+export function checkExploration(
+  template: string,
+  { input, results }: Exploration,
+  has: (name: string) => boolean,
+): void {
+  for (const name of [input, ...results]) {
+    if (!has(name)) throw new Error(`template ${template}, what to explore by ${input}: there is no ${name}`)
+  }
+}
