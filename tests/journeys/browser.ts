@@ -1,8 +1,5 @@
-import { mkdtempSync, rmSync } from "node:fs"
-import { tmpdir } from "node:os"
-import { join } from "node:path"
-import { type BrowserContext, chromium } from "playwright-core"
-import { expect, inject, onTestFinished } from "vitest"
+import { type Browser, type BrowserContext, chromium } from "playwright-core"
+import { afterAll, expect, inject, onTestFinished } from "vitest"
 import { LAUNCH_ARGS } from "./launch.ts"
 import { WorkbookPage } from "./workbook-page.ts"
 
@@ -29,17 +26,19 @@ export interface Opening {
   readonly locale?: string
 }
 
+/** One for all journeys of a file; each has a profile of its own in it. */
+let browser: Promise<Browser> | undefined
+afterAll(async () => (await browser)?.close())
+
 /**
- * Opens Pegbook in a new browser with an empty profile. When the test ends the browser closes, and the test fails
+ * Opens Pegbook in a browser with an empty profile. When the test ends the profile goes, and the test fails
  * if the page complained on the console or asked any other address for anything.
  */
 export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
   const { width = 1280, height = 900, before, address = inject("address"), dark = false } = opening
   const { pixelRatio, locale, touch = false } = opening
-  const profile = mkdtempSync(join(tmpdir(), "pegbook-profile-"))
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: inject("chromium"),
-    args: [...LAUNCH_ARGS],
+  browser ??= chromium.launch({ executablePath: inject("chromium"), args: [...LAUNCH_ARGS] })
+  const context = await (await browser).newContext({
     viewport: { width, height },
     colorScheme: dark ? "dark" : "light",
     hasTouch: touch,
@@ -50,13 +49,12 @@ export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> 
   const complaints = listen(context, address)
   onTestFinished(async () => {
     await context.close()
-    rmSync(profile, { recursive: true, force: true, maxRetries: 3 })
     expect(complaints, "what the page complained of, or asked of others").toEqual([])
   })
   context.setDefaultTimeout(15_000)
   if (before !== undefined) await context.addInitScript(before)
 
-  const page = context.pages()[0] ?? (await context.newPage())
+  const page = await context.newPage()
   await page.goto(address)
   const workbook = new WorkbookPage(page)
   await workbook.ready()
