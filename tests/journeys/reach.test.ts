@@ -1,18 +1,32 @@
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
 
+// WCAG 2.2, 1.4.10 (reflow): at 320 CSS pixels nothing is scrolled sideways but what has its meaning from its two directions,
+// as tables and drawings have, and those in a frame of their own. 360 is a small phone's.
 test("a narrow window never scrolls sideways", async () => {
   const workbook = await openPegbook({ width: 360, height: 740 })
-  expect(await workbook.overflow()).toBeLessThanOrEqual(0)
+  const { page } = workbook
+  const fits = async (where: string): Promise<void> => {
+    for (const width of [320, 360]) {
+      await page.setViewportSize({ width, height: 740 })
+      await page.evaluate(() => new Promise(requestAnimationFrame))
+      expect(await workbook.overflow(), `${where} at ${width}`).toBeLessThanOrEqual(0)
+    }
+  }
+  await fits("as it opens")
   await workbook.enter("platform_length", "18 ft")
+  await workbook.enter("platform_width", "wide")
   for (const name of ["joist_count", "supports", "soil_bearing_check", "block_count"]) {
     await workbook.open(name)
-    expect(await workbook.overflow(), `with ${name} open`).toBeLessThanOrEqual(0)
+    await fits(`with ${name} open`)
   }
   await workbook.saveCopy("A copy with a name that is longer than a narrow window is wide")
   await workbook.enter("platform_length", "16 ft")
-  await workbook.screen("Compare")
-  expect(await workbook.overflow(), "comparing").toBeLessThanOrEqual(0)
+  for (const screen of await workbook.screens()) {
+    await workbook.screen(screen)
+    await page.waitForTimeout(300)
+    await fits(screen)
+  }
 })
 
 test("everything is reached with the keyboard alone", async () => {
