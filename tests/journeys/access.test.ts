@@ -49,23 +49,89 @@ test("with text at twice its size nothing is cut off sideways", async () => {
   })
 })
 
-test("with a reader's own colours the screen that is shown is still told apart", async () => {
-  const workbook = await openPegbook()
+// WCAG 2.2, 1.4.1 and 1.4.11. By CSS Color Adjustment 1, section 3, drawings keep the colours of the page where all else
+// gets the reader's, and shadows and patterns are left out.
+test("with a reader's own colours, what a colour says is still told apart on every screen", async () => {
+  // The page is light and the reader's colours are dark: what keeps the page's ink is not seen.
+  const workbook = await openPegbook({ dark: true })
   const { page } = workbook
-  await page.emulateMedia({ forcedColors: "active", reducedMotion: "reduce" })
-  const ground = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)
-  const shown = await page
-    .getByRole("navigation", { name: "Screens" })
-    .getByRole("link")
-    .evaluateAll((links) =>
-      links.map((link) => ({
-        current: link.getAttribute("aria-current") === "page",
-        line: getComputedStyle(link).borderBottomColor,
-      })),
-    )
-  expect(shown.length).toBeGreaterThanOrEqual(3)
-  for (const { current, line } of shown) expect(line === ground).toBe(!current)
-})
+  await page.getByRole("combobox", { name: "Look" }).selectOption("light")
+  await page.emulateMedia({ forcedColors: "active", colorScheme: "dark", reducedMotion: "reduce" })
+  const apart = async (chosen: string, others: string): Promise<void> => {
+    const looks = [chosen, others].map((selector) => page.locator(selector).first().evaluate(look))
+    const [one, other] = await Promise.all(looks)
+    expect(one, `${chosen} beside ${others}`).not.toBe(other)
+  }
+
+  await everywhere(workbook, async (where) => {
+    expect(await page.evaluate(coloursNotTheReaders), where).toEqual([])
+    await apart('.screens a[aria-current="page"]', ".screens a:not([aria-current])")
+    await page.keyboard.press("Tab")
+    expect(await workbook.focused().evaluate(outlined), `what has the keyboard on ${where}`).toBe(true)
+    if (where === "Drawings")
+      await apart('.drawing-tab[aria-pressed="true"]', ".drawing-tab[aria-pressed='false']")
+    if (where === "Cut list") await apart(".cut-bar", ".cut-boards > li")
+    if (where === "Worksheet") {
+      await apart(".field-refused", ".field:not(.field-refused)")
+      await apart(".row-moved:not(.row-open)", ".row:not(.row-moved, .row-open, .row-here)")
+      await workbook.row("supports").locator("td button").nth(5).click()
+      await apart(".cell-open", "td:not(.cell-open)")
+      const shapes = await page
+        .locator(".standing .mark")
+        .evaluateAll((marks) => marks.map((mark) => mark.innerHTML))
+      expect(shapes.length).toBeGreaterThanOrEqual(3)
+      expect(new Set(shapes).size).toBe(shapes.length)
+      await page.locator(".search-field").fill("joist")
+      await page.keyboard.press("ArrowDown")
+      await apart('.search-option[aria-selected="true"]', '.search-option[aria-selected="false"]')
+      await page.locator(".search-field").fill("")
+    }
+  })
+}, 180_000)
+
+/** What of an element is seen where colours are the reader's. */
+function look(element: Element): string {
+  const style = getComputedStyle(element)
+  const { borderTop, borderBottom, borderInlineStart, backgroundColor, backgroundImage, color } = style
+  const outline = style.outlineStyle === "none" ? "" : style.outline
+  return JSON.stringify([
+    borderTop,
+    borderBottom,
+    borderInlineStart,
+    backgroundColor,
+    backgroundImage,
+    color,
+    outline,
+  ])
+}
+
+function outlined(element: Element): boolean {
+  const { outlineStyle, outlineWidth, outlineColor } = getComputedStyle(element)
+  const ground = getComputedStyle(document.documentElement).backgroundColor
+  return outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 2 && outlineColor !== ground
+}
+
+/** Colours of drawings that are none of the reader's, with what is drawn in them. */
+function coloursNotTheReaders(): readonly string[] {
+  const probe = document.body.appendChild(document.createElement("i"))
+  probe.style.forcedColorAdjust = "none"
+  const numbers = (colour: string) => (colour.match(/[\d.]+/g) ?? []).map(Number).join(" ")
+  const theirs = ["Canvas", "CanvasText", "LinkText", "GrayText", "ButtonText"].map((name) => {
+    probe.style.color = name
+    return numbers(getComputedStyle(probe).color)
+  })
+  probe.remove()
+  const found = new Set<string>()
+  for (const shape of document.querySelectorAll(
+    "svg :is(path, rect, circle, line, polyline, polygon, text)",
+  )) {
+    const { fill, stroke } = getComputedStyle(shape)
+    for (const colour of [fill, stroke])
+      if (!/^(?:none|url)/.test(colour) && !theirs.includes(numbers(colour)))
+        found.add(`${colour}: ${shape.tagName} ${shape.getAttribute("class") ?? ""}`)
+  }
+  return [...found]
+}
 
 test("a table is a grid: one stop of the Tab key, and arrows, Home and End go about in it", async () => {
   const workbook = await openPegbook()

@@ -1,8 +1,9 @@
 import type { Problem } from "../problems/problem.ts"
 import type { Outline } from "./outline.ts"
 import { readOver, typedOver } from "./overrides.ts"
-import { MOST_OWN, mentions, namingProblem, readDrafts, renamed } from "./own-entries.ts"
+import { MOST_OWN, namingProblem, readDrafts } from "./own-entries.ts"
 import { type OwnEntry, ownName } from "./own-entry.ts"
+import { mentions, renamed } from "./own-formulas.ts"
 import type { Scenario } from "./scenario.ts"
 import type { State } from "./state.ts"
 

@@ -1,9 +1,11 @@
 import type { EntryView, Reading } from "../book/views.ts"
 import type { TableEntry } from "../definition/entry.ts"
+import { languageInForce } from "../language/in-force.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
 import { columnName, type ExportedBook, entriesOf, sourcesInOneLine } from "./exported-book.ts"
 import type { TextColumn } from "./read-table.ts"
+import { sheetText } from "./sheet-text.ts"
 import { type CsvCell, writeCsv } from "./write-csv.ts"
 
 /**
@@ -21,17 +23,22 @@ export function tableCsv(book: ExportedBook, table: string): string {
   ])
 }
 
-/** All entries as CSV, one a row; a table's value is its number of rows, and its columns follow it. */
+/**
+ * All entries as CSV, one a row; a table's value is its number of rows, and its columns follow it. Headings are in the
+ * language in force, and those of the OpenDocument file. Values are in SI units with a decimal point in every language.
+ */
 export function entriesCsv(book: ExportedBook): string {
   const rows = entriesOf(book).flatMap((view) =>
     view.shape === "table" ? [view, ...book.table(view.name).columns] : [view],
   )
+  const [name, label, kind, , , inSi, siUnit, asRead, formula, why, from] = sheetText().entryHeads
+  const { kinds } = languageInForce().entries
   return writeCsv([
-    ["name", "label", "kind", "value", "unit", "as read", "formula", "why", "source"],
+    [name, label, kind, inSi, siUnit, asRead, formula, why, from],
     ...rows.map((view) => [
       view.name,
       view.label,
-      view.kind,
+      kinds[view.kind],
       ...valueCells(view),
       view.formula ?? "",
       view.why,

@@ -2,6 +2,7 @@ import { compile, rowsNode } from "../book/compile.ts"
 import { LIST_COLUMN } from "../book/outline.ts"
 import type { FormulaNode } from "../book/read-formula.ts"
 import type { EntryView, Reading } from "../book/views.ts"
+import { languageInForce } from "../language/in-force.ts"
 import type { MeasureId } from "../units/measure.ts"
 import { columnName, type ExportedBook, entriesOf, sourcesInOneLine } from "./exported-book.ts"
 import { heldUnit, siPerHeld, toHeldValue } from "./held-unit.ts"
@@ -50,7 +51,7 @@ function entryLines(views: readonly EntryView[]): readonly Line[] {
     }
     if (view.check === undefined) return [{ id: name, view, label, measure: view.measure, reading }]
     const { demand = null, limit = null, verdict } = view.check
-    const said = words.verdicts[verdict]
+    const said = languageInForce().entries.verdicts[verdict]
     return [
       { id: `${name}.demand`, view, label: words.demand(label), measure: view.measure, reading: demand },
       { id: `${name}.limit`, view, label: words.limit(label), measure: view.measure, reading: limit },
@@ -149,7 +150,7 @@ function entriesSheet(
     return [
       text(id.replace("#rows", "")),
       text(label),
-      text(words.kinds[view.kind]),
+      text(languageInForce().entries.kinds[view.kind]),
       isList ? text(reading?.text ?? "") : heldCell(reading, of, live),
       text(isList ? "" : heldUnit(of)),
       isList ? undefined : inSi,
@@ -199,7 +200,7 @@ function tableSheet(
     columnName(column.name),
     column.label,
     heldUnit(column.measure),
-    words.kinds[column.kind],
+    languageInForce().entries.kinds[column.kind],
     formulas.get(column.name)?.text ?? "",
     column.why,
     sourcesInOneLine(column.sources),

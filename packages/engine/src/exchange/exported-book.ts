@@ -1,7 +1,7 @@
 import type { EntryView, TableView } from "../book/views.ts"
 import type { Definition } from "../definition/definition.ts"
 import type { Source } from "../definition/source.ts"
-import { sheetText } from "./sheet-text.ts"
+import { languageInForce } from "../language/in-force.ts"
 
 /** As much of an open workbook as is needed to write it out. A `Book` is one; a screen's mirror of a book can be. */
 export interface ExportedBook {
@@ -22,8 +22,8 @@ export function sourcesInOneLine(sources: readonly Source[]): string {
 
 function inOneLine({ kind, title, edition, place, origin }: Source): string {
   const says = [title, edition, place].filter((part) => part !== undefined && part !== "").join(", ")
-  const { sourceKinds, fromMemory } = sheetText()
-  const memory = origin === "memory" && kind !== "memory" ? `, ${fromMemory}` : ""
+  const { sourceKinds } = languageInForce().entries
+  const memory = origin === "memory" && kind !== "memory" ? `, ${sourceKinds.memory}` : ""
   return `${says} (${sourceKinds[kind]}${memory})`
 }
 

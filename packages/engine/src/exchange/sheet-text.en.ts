@@ -1,7 +1,3 @@
-import type { Verdict } from "../book/views.ts"
-import type { EntryKind } from "../definition/entry.ts"
-import type { SourceKind } from "../definition/source.ts"
-
 /** The words that a workbook which was written out has of its own. */
 export interface SheetText {
   readonly about: string
@@ -37,10 +33,6 @@ export interface SheetText {
   readonly verdict: (label: string) => string
   readonly ratio: (label: string) => string
   readonly rowCount: (label: string) => string
-  readonly verdicts: Readonly<Record<Verdict, string>>
-  readonly kinds: Readonly<Record<EntryKind, string>>
-  readonly sourceKinds: Readonly<Record<SourceKind, string>>
-  readonly fromMemory: string
 }
 
 export const ENGLISH_SHEETS: SheetText = {
@@ -76,30 +68,4 @@ export const ENGLISH_SHEETS: SheetText = {
   verdict: (label) => `${label}: verdict`,
   ratio: (label) => `${label}: ratio`,
   rowCount: (label) => `${label}: number of rows`,
-  verdicts: {
-    passes: "passes",
-    near: "near",
-    fails: "fails",
-    outside_table: "outside table",
-    needs_entry: "needs entry",
-    no_verdict: "no verdict",
-  },
-  kinds: {
-    input: "input",
-    figure: "figure",
-    formula: "formula",
-    column: "column",
-    solved: "solved",
-    check: "check",
-  },
-  sourceKinds: {
-    standard: "standard",
-    handbook: "handbook",
-    measured: "measured",
-    geometry: "geometry",
-    common_practice: "common practice",
-    memory: "memory",
-    user: "user",
-  },
-  fromMemory: "from memory",
 }

@@ -1,5 +1,6 @@
 import { inWords } from "../problems/in-words.en.ts"
 import { measure } from "../units/measures.ts"
+import { ENGLISH_ENTRIES } from "./entry-words.en.ts"
 import type { Dictionary, Language } from "./language.ts"
 
 /** What everything is written and kept in. */
@@ -21,6 +22,7 @@ export const ENGLISH: Language = {
     orLess: (most) => `${most} or less`,
     measure: (id) => measure(id).says,
   },
+  entries: ENGLISH_ENTRIES,
   inWords,
 }
 

@@ -1,5 +1,6 @@
 import { inFrench } from "../problems/in-words.fr.ts"
 import type { MeasureId } from "../units/measure.ts"
+import { FRENCH_ENTRIES } from "./entry-words.fr.ts"
 import { frenchNumber, keptNumber } from "./french-numbers.ts"
 import type { Language } from "./language.ts"
 
@@ -51,5 +52,6 @@ export const FRENCH: Language = {
     orLess: (most) => `${most} ou moins`,
     measure: (id) => FRENCH_MEASURES[id],
   },
+  entries: FRENCH_ENTRIES,
   inWords: (problem, system) => inFrench(problem, system, FRENCH_MEASURES),
 }

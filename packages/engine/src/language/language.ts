@@ -1,5 +1,6 @@
 import type { Problem } from "../problems/problem.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
+import type { EntryWords } from "./entry-words.en.ts"
 
 export type LanguageId = "en" | "fr"
 
@@ -40,6 +41,7 @@ export interface Language {
   /** What was typed in this language for a number, as it is kept; what cannot be read stays as it is. */
   readonly kept: (typed: string) => string
   readonly phrases: Phrases
+  readonly entries: EntryWords
   readonly inWords: (problem: Problem, system: UnitSystem) => Words
 }
 

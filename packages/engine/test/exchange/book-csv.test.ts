@@ -1,7 +1,11 @@
-import { expect, test } from "vitest"
+import { afterEach, describe, expect, test } from "vitest"
 import { entriesCsv, exportTemplate, tableCsv, typedColumnsOf } from "../../src/exchange/book-csv.ts"
 import { parseCsv } from "../../src/exchange/parse-csv.ts"
 import { readTable } from "../../src/exchange/read-table.ts"
+import { ENGLISH_TEXTS } from "../../src/language/english.ts"
+import { useLanguage } from "../../src/language/in-force.ts"
+import type { LanguageId } from "../../src/language/language.ts"
+import { loadLanguage } from "../../src/language/load-language.ts"
 import { bookOf, check, formula, input, table } from "../helpers/small-book.ts"
 
 const levels = table(
@@ -55,7 +59,17 @@ test("a table that was written out can be brought in again, and then says the sa
 
 test("all entries, with what a reader asks of each", () => {
   const [heads, ...rows] = parseCsv(entriesCsv(book), ",").records.map(({ cells }) => cells)
-  expect(heads).toEqual(["name", "label", "kind", "value", "unit", "as read", "formula", "why", "source"])
+  expect(heads).toEqual([
+    "Name",
+    "What it is",
+    "Kind",
+    "In SI units",
+    "SI unit",
+    "As read",
+    "Formula",
+    "Why",
+    "Where from",
+  ])
   const row = (name: string) => rows.find((cells) => cells[0] === name)?.slice(2, 7)
   expect(row("width")).toEqual(["input", "4", "m", "4,000 mm", ""])
   expect(row("half")).toEqual(["formula", "2", "m", "2,000 mm", "width / 2"])
@@ -65,4 +79,56 @@ test("all entries, with what a reader asks of each", () => {
   expect(row("levels")?.slice(0, 2)).toEqual(["input", "2"])
   expect(row("levels.double")?.[4]).toBe("2 * level")
   expect(rows.every((cells) => cells.length === 9 && cells[7] !== "" && cells[8] !== "")).toBe(true)
+})
+
+describe("in French", () => {
+  const speak = async (id: LanguageId) => useLanguage(await loadLanguage(id), ENGLISH_TEXTS)
+  afterEach(() => speak("en"))
+
+  // RFC 4180, section 2, rule 3 (from memory): the header line names the fields, and has as many as the records have.
+  test("the header line has French names, one for each field, and numbers stay as a program reads them", async () => {
+    await speak("fr")
+    const [heads = [], ...rows] = parseCsv(entriesCsv(book), ",").records.map(({ cells }) => cells)
+    expect(heads).toEqual([
+      "Nom",
+      "Ce que c’est",
+      "Sorte",
+      "En unités SI",
+      "Unité SI",
+      "Tel que lu",
+      "Formule",
+      "Pourquoi",
+      "Source",
+    ])
+    expect(rows.map(({ length }) => length)).toEqual(rows.map(() => heads.length))
+    const half = rows.find(([name]) => name === "half")
+    expect(half?.slice(2, 5)).toEqual(["formule", "2", "m"])
+    expect(rows.find(([name]) => name === "fits")?.slice(2, 4)).toEqual(["vérification", "0.5"])
+  })
+
+  test.each<readonly [written: LanguageId, read: LanguageId]>([
+    ["fr", "en"],
+    ["en", "fr"],
+    ["fr", "fr"],
+  ])(
+    "a table that was written out in %s is brought in again in %s, and says the same",
+    async (written, read) => {
+      await speak(written)
+      const text = tableCsv(bookOf([levels]), "levels")
+      await speak(read)
+      const { good, bad } = readTable(text, {
+        columns: levels.kind === "table" ? typedColumnsOf(levels) : [],
+        system: "metric",
+      })
+      expect(bad).toEqual([])
+      const other = bookOf([levels])
+      other.editTable("levels", [])
+      const rows = good.map(({ row }) => row)
+      expect(other.editTable("levels", rows).accepted).toBe(true)
+      expect(other.table("levels").rowCount).toBe(2)
+      expect(tableCsv(other, "levels")).toBe(
+        "x (m),level (m),note,double (m)\r\n0,-0.0762,'=high,-0.1524\r\n2.5,0.1,,0.2\r\n",
+      )
+    },
+  )
 })

@@ -1,4 +1,4 @@
-import type { Book, EntryView, TableView, Verdict } from "@pegbook/engine"
+import { type Book, type EntryView, languageInForce, type TableView, type Verdict } from "@pegbook/engine"
 import { aligned } from "./layout.ts"
 import { inOneLine, type Opened } from "./open.ts"
 import { phrases } from "./phrases.ts"
@@ -19,7 +19,7 @@ export function calcText({ book, problems, notProven = [] }: Opened): string[] {
       const view = book.entry(name)
       const value =
         view.shape === "table"
-          ? phrases().rows(book.table(name).rowCount)
+          ? languageInForce().phrases.rows(book.table(name).rowCount)
           : valueInWords(view, book.unitSystem)
       return [view.label, name, view.changed ? `${value}  (${phrases().changed})` : value]
     })

@@ -1,4 +1,4 @@
-import type { Book, Difference, ScenarioView } from "@pegbook/engine"
+import { type Book, type Difference, languageInForce, type ScenarioView } from "@pegbook/engine"
 import { BadInput, quoted } from "./bad-input.ts"
 import { aligned } from "./layout.ts"
 import { phrases } from "./phrases.ts"
@@ -13,7 +13,8 @@ export function compare(book: Book, names: readonly string[]): string[] {
     )
   }
   const { inputs, results, checks, tables, same } = book.compare(left.id, right.id)
-  const { compared, verdicts } = phrases()
+  const { compared } = phrases()
+  const { verdicts } = languageInForce().entries
   const lines = [`${left.title}  ↔  ${right.title}`]
   const part = (title: string, rows: string[][]) => {
     if (rows.length > 0) lines.push("", title, ...aligned(rows))

@@ -1,20 +1,12 @@
-import type { EntryKind, Source, Verdict } from "@pegbook/engine"
 import { type CutPhrases, ENGLISH_CUT } from "./cut-phrases.en.ts"
 
 /** What the command itself says around a workbook. */
 export interface Phrases {
-  readonly verdicts: Readonly<Record<Verdict, string>>
-  readonly sources: Readonly<Record<Source["kind"], string>>
-  readonly kinds: Readonly<Record<EntryKind, string>>
   readonly colon: string
-  readonly fromMemory: string
   readonly atMost: string
   readonly atLeast: string
   readonly ratio: (ratio: string) => string
-  readonly noRows: string
-  readonly rows: (count: number) => string
   readonly moreRows: (count: number) => string
-  readonly needsEntry: string
   readonly changed: string
   readonly provenBest: string
   readonly bestMayBe: (bound: string) => string
@@ -29,7 +21,6 @@ export interface Phrases {
   readonly withValues: string
   readonly withValuesInRow: string
   readonly asAbove: string
-  readonly solved: string
   readonly compared: {
     readonly entered: string
     readonly follows: string
@@ -53,40 +44,11 @@ export interface Phrases {
 }
 
 export const ENGLISH_PHRASES: Phrases = {
-  verdicts: {
-    passes: "passes",
-    near: "near the limit",
-    fails: "fails",
-    outside_table: "outside the table",
-    needs_entry: "needs an entry",
-    no_verdict: "no verdict",
-  },
-  sources: {
-    standard: "a standard",
-    handbook: "a handbook",
-    measured: "measured",
-    geometry: "geometry",
-    common_practice: "common practice, no source",
-    memory: "from memory",
-    user: "the user's own",
-  },
-  kinds: {
-    input: "input",
-    figure: "figure",
-    formula: "formula",
-    column: "column",
-    solved: "solved",
-    check: "check",
-  },
   colon: ": ",
-  fromMemory: "from memory",
   atMost: "at most",
   atLeast: "at least",
   ratio: (ratio) => `ratio ${ratio}`,
-  noRows: "no rows",
-  rows: (count) => (count === 1 ? "1 row" : `${count} rows`),
   moreRows: (count) => `… and ${count === 1 ? "1 row" : `${count} rows`} more`,
-  needsEntry: "needs an entry",
   changed: "changed",
   provenBest: "proven best",
   bestMayBe: (bound) => `not proven best, the best may be ${bound}`,
@@ -101,7 +63,6 @@ export const ENGLISH_PHRASES: Phrases = {
   withValues: "With values",
   withValuesInRow: "With values in row 1",
   asAbove: "(as above)",
-  solved: "solved",
   compared: {
     entered: "Entered",
     follows: "Follows",

@@ -2,40 +2,11 @@ import { FRENCH_CUT } from "./cut-phrases.fr.ts"
 import type { Phrases } from "./phrases.en.ts"
 
 export const FRENCH_PHRASES: Phrases = {
-  verdicts: {
-    passes: "conforme",
-    near: "près de la limite",
-    fails: "non conforme",
-    outside_table: "hors du tableau",
-    needs_entry: "entrée manquante",
-    no_verdict: "sans verdict",
-  },
-  sources: {
-    standard: "une norme",
-    handbook: "un manuel",
-    measured: "mesuré",
-    geometry: "géométrie",
-    common_practice: "usage courant, sans source",
-    memory: "de mémoire",
-    user: "de l'utilisateur",
-  },
-  kinds: {
-    input: "entrée",
-    figure: "donnée",
-    formula: "formule",
-    column: "colonne",
-    solved: "recherche",
-    check: "vérification",
-  },
   colon: " : ",
-  fromMemory: "de mémoire",
   atMost: "au plus",
   atLeast: "au moins",
   ratio: (ratio) => `rapport ${ratio}`,
-  noRows: "aucune ligne",
-  rows: (count) => (count < 2 ? `${count} ligne` : `${count} lignes`),
   moreRows: (count) => `… et ${count < 2 ? `${count} autre ligne` : `${count} autres lignes`}`,
-  needsEntry: "entrée manquante",
   changed: "modifié",
   provenBest: "le meilleur, c'est prouvé",
   bestMayBe: (bound) => `pas prouvé le meilleur, qui serait peut-être ${bound}`,
@@ -50,7 +21,6 @@ export const FRENCH_PHRASES: Phrases = {
   withValues: "Avec les valeurs",
   withValuesInRow: "Avec les valeurs de la ligne 1",
   asAbove: "(comme plus haut)",
-  solved: "recherche",
   compared: {
     entered: "Saisi",
     follows: "En découle",

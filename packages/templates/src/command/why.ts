@@ -1,4 +1,4 @@
-import { type Book, type EntryView, nearNames } from "@pegbook/engine"
+import { type Book, type EntryView, languageInForce, nearNames } from "@pegbook/engine"
 import { BadInput, quoted } from "./bad-input.ts"
 import { tableLines } from "./calc-text.ts"
 import { phrases } from "./phrases.ts"
@@ -34,7 +34,7 @@ function unknownName(book: Book, name: string): string {
 
 function summary(book: Book, view: EntryView): string {
   return view.shape === "table"
-    ? phrases().rows(book.table(view.name).rowCount)
+    ? languageInForce().phrases.rows(book.table(view.name).rowCount)
     : valueInWords(view, book.unitSystem)
 }
 
@@ -58,7 +58,11 @@ function rows(book: Book, view: EntryView): string[] {
   const lines = tableLines(book.table(table), Number.POSITIVE_INFINITY)
   return lines.length === 0
     ? []
-    : ["", `${table}${phrases().colon}${phrases().rows(book.table(table).rowCount)}`, ...lines]
+    : [
+        "",
+        `${table}${phrases().colon}${languageInForce().phrases.rows(book.table(table).rowCount)}`,
+        ...lines,
+      ]
 }
 
 /**
@@ -87,8 +91,9 @@ function origin(book: Book, view: EntryView): string | undefined {
   const of = book.working(view.name)
   if (of !== undefined) return `= ${of.formula}`
   const says = phrases()
+  const kind = languageInForce().entries.kinds[view.kind]
   const changed = view.changed ? `, ${says.changed}` : ""
   if (view.kind === "solved")
-    return view.report === undefined ? says.solved : `${says.solved}${says.colon}${view.report.method}`
-  return `${says.kinds[view.kind]}${changed}`
+    return view.report === undefined ? kind : `${kind}${says.colon}${view.report.method}`
+  return `${kind}${changed}`
 }

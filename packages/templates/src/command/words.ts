@@ -13,15 +13,16 @@ export function sourceInWords(source: Source): string {
   const parts = [source.title, source.edition, source.place].filter(
     (part) => part !== undefined && part !== "",
   )
-  const memory = source.origin === "memory" && source.kind !== "memory" ? `, ${phrases().fromMemory}` : ""
+  const { sourceKinds } = languageInForce().entries
+  const memory = source.origin === "memory" && source.kind !== "memory" ? `, ${sourceKinds.memory}` : ""
   const note = source.note === undefined ? "" : ` — ${source.note}`
-  return `${parts.join(", ")} (${phrases().sources[source.kind]}${memory})${note}`
+  return `${parts.join(", ")} (${sourceKinds[source.kind]}${memory})${note}`
 }
 
 /** A verdict with its numbers: `passes: 870 psf, at most 1,500 psf (ratio 0.58)`. */
 export function checkInWords(check: CheckView): string {
   const says = phrases()
-  const verdict = says.verdicts[check.verdict]
+  const verdict = languageInForce().entries.verdicts[check.verdict]
   if (check.demand === undefined || check.limit === undefined) return verdict
   const sense = check.sense === "at_most" ? says.atMost : says.atLeast
   const ratio =
@@ -40,11 +41,11 @@ export function valueInWords(view: EntryView, system: UnitSystem): string {
   if (view.readings !== undefined) {
     const texts = view.readings.map((reading) => reading?.text ?? "—")
     if (view.shape === "list") return texts.join(languageInForce().phrases.listed)
-    if (texts.length === 0) return phrases().noRows
+    if (texts.length === 0) return languageInForce().phrases.noRows
     const rest = texts.length > FEW ? ", …" : ""
-    return `${texts.slice(0, FEW).join(", ")}${rest} (${phrases().rows(texts.length)})`
+    return `${texts.slice(0, FEW).join(", ")}${rest} (${languageInForce().phrases.rows(texts.length)})`
   }
-  if (view.state === "needs_entry") return `— ${phrases().needsEntry}`
+  if (view.state === "needs_entry") return `— ${languageInForce().entries.verdicts.needs_entry}`
   const [problem] = view.problems
   return problem === undefined ? "—" : `— ${inWords(problem, system).says}`
 }

@@ -19,7 +19,7 @@ import { figureTable } from "../strength/figure-table.ts"
 import type { LoadedJoint } from "./fastener-strength.ts"
 import type { PlatformMember } from "./member.ts"
 import { POST_BOLT_FIGURES, pulledBoltColumns } from "./post-bolts.ts"
-import { VELOCITY_PRESSURE, windFactor, windPressure } from "./wind.ts"
+import { VELOCITY_PRESSURE, windFactor, windPressure } from "./wind-pressure.ts"
 
 const DECIDES =
   "A post that falls can hurt somebody. Your local code and someone who answers for it decide the posts and their fastening; take the net down before a storm and in winter."

@@ -10,6 +10,7 @@ import {
 } from "solid-js"
 import { useSheet, useWalk } from "../bridge/context.ts"
 import { rowModel } from "../screens/worksheet/row-model.ts"
+import { kindWord } from "../text/entry-words.ts"
 import { spoken } from "../text/spoken.ts"
 
 const MOST = 12
@@ -104,7 +105,7 @@ export function Search() {
                   onClick={() => go(name)}
                 >
                   <span>
-                    {sheet.label(name)} <span class="kind">{spoken.kinds[view().kind]}</span>
+                    {sheet.label(name)} <span class="kind">{kindWord(view().kind)}</span>
                   </span>
                   <span class="search-value">{view().shape === "one" ? rowModel(view()).value : ""}</span>
                   <code class="quiet">{name}</code>

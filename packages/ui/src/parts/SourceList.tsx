@@ -1,5 +1,6 @@
-import { inLanguage, type Source } from "@pegbook/engine"
+import { inLanguage, languageInForce, type Source } from "@pegbook/engine"
 import { For, Show } from "solid-js"
+import { sourceKindWord } from "../text/entry-words.ts"
 import { spoken } from "../text/spoken.ts"
 
 /** All that is known of where a number comes from. */
@@ -9,9 +10,9 @@ export function SourceList(props: { readonly sources: readonly Source[] }) {
       <For each={props.sources}>
         {(source) => (
           <li>
-            <span class="tag">{spoken.sourceKinds[source.kind]}</span>{" "}
+            <span class="tag">{sourceKindWord(source.kind)}</span>{" "}
             <Show when={source.origin === "memory" && source.kind !== "memory"}>
-              <span class="tag tag-memory">{spoken.row.fromMemory}</span>{" "}
+              <span class="tag tag-memory">{languageInForce().entries.sourceKinds.memory}</span>{" "}
             </Show>
             <span>
               {[

@@ -1,17 +1,14 @@
-import type { EntryKind, MeasureId, SourceKind, UnitSystem, Verdict } from "@pegbook/engine"
+import {
+  type EntryKind,
+  languageInForce,
+  type MeasureId,
+  type UnitSystem,
+  type Verdict,
+} from "@pegbook/engine"
 
 /** One of a thing or several of it: "1 number", "61 numbers". */
 function many(count: number, one: string, several: string): string {
   return `${count.toLocaleString("en")} ${count === 1 ? one : several}`
-}
-
-const KINDS: Readonly<Record<EntryKind, string>> = {
-  input: "input",
-  figure: "figure",
-  formula: "formula",
-  column: "column",
-  solved: "solved",
-  check: "check",
 }
 
 const KIND_SAYS: Readonly<Record<EntryKind, string>> = {
@@ -21,35 +18,6 @@ const KIND_SAYS: Readonly<Record<EntryKind, string>> = {
   column: "Worked out once for each row of its table.",
   solved: "Found by a search, not by one formula.",
   check: "One entry held against a limit.",
-}
-
-const SOURCE_KINDS: Readonly<Record<SourceKind, string>> = {
-  standard: "Standard",
-  handbook: "Handbook",
-  measured: "Measured",
-  geometry: "Geometry",
-  common_practice: "Common practice",
-  memory: "From memory",
-  user: "Your own",
-}
-
-const VERDICTS: Readonly<Record<Verdict, string>> = {
-  passes: "Passes",
-  near: "Near the limit",
-  fails: "Fails",
-  outside_table: "Outside the table",
-  needs_entry: "Needs an entry",
-  no_verdict: "No verdict",
-}
-
-/** After a number of checks: "1 fails", "3 fail". */
-const VERDICT_COUNTS: Readonly<Record<Verdict, readonly [one: string, several: string]>> = {
-  passes: ["passes", "pass"],
-  near: ["is near the limit", "are near the limit"],
-  fails: ["fails", "fail"],
-  outside_table: ["is outside the table", "are outside the table"],
-  needs_entry: ["needs an entry", "need an entry"],
-  no_verdict: ["has no verdict", "have no verdict"],
 }
 
 /** What each kind's drawing shows, for who cannot see it; `other` is of any platform. */
@@ -169,10 +137,7 @@ export const en = {
   },
 
   columns: { what: "What it is", value: "Value", how: "How it was worked out", from: "Where from" },
-  kinds: KINDS,
   kindSays: KIND_SAYS,
-  sourceKinds: SOURCE_KINDS,
-  verdicts: VERDICTS,
   systems: SYSTEMS,
 
   block: {
@@ -187,8 +152,10 @@ export const en = {
   },
   look: { device: "As the device", light: "Light", dark: "Dark" },
 
-  checkCount: (verdict: Verdict, count: number) => many(count, ...VERDICT_COUNTS[verdict]),
-  goToFirst: (verdict: Verdict) => `Go to the first that says: ${VERDICTS[verdict].toLowerCase()}`,
+  checkCount: (verdict: Verdict, count: number) =>
+    many(count, ...languageInForce().entries.verdictCounts[verdict]),
+  goToFirst: (verdict: Verdict) =>
+    `Go to the first that says: ${languageInForce().entries.verdicts[verdict]}`,
   noChecks: "This workbook has no checks.",
   blankInputs: (count: number) => `${many(count, "input is", "inputs are")} still blank`,
 
@@ -237,14 +204,12 @@ export const en = {
     blank: "blank",
     noValue: "no value",
     problem: "cannot be worked out",
-    needsEntry: "needs an entry",
     overridden: "Typed over.",
     overriddenCells: (count: number) => `${many(count, "value", "values")} typed over.`,
     putBackAll: "Put back the originals",
     changed: "Changed.",
     putBack: (text: string) => `Put back ${text}`,
     putBackBlank: "Make it blank again",
-    fromMemory: "from memory",
     against: (demand: string, limit: string, sense: "at_most" | "at_least") =>
       `${demand}, ${sense === "at_most" ? "at most" : "at least"} ${limit}`,
     moreSources: (count: number) => `and ${count} more`,

@@ -1,4 +1,4 @@
-import type { EntryKind, MeasureId, SourceKind, UnitSystem, Verdict } from "@pegbook/engine"
+import { type EntryKind, languageInForce, type MeasureId, type UnitSystem } from "@pegbook/engine"
 import { typeset } from "@pegbook/templates"
 import type { InterfaceWords } from "./spoken.ts"
 
@@ -22,15 +22,6 @@ function listed(names: readonly string[]): string {
   return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} et ${last}`
 }
 
-const KINDS: Readonly<Record<EntryKind, string>> = {
-  input: "entrée",
-  figure: "donnée",
-  formula: "formule",
-  column: "colonne",
-  solved: "recherche",
-  check: "vérification",
-}
-
 const KIND_SAYS: Readonly<Record<EntryKind, string>> = {
   input: "À vous de choisir.",
   figure: "Une donnée publiée ou du métier. Vous pouvez y mettre la vôtre.",
@@ -38,35 +29,6 @@ const KIND_SAYS: Readonly<Record<EntryKind, string>> = {
   column: "Calculée une fois pour chaque ligne de son tableau.",
   solved: "Trouvée par une recherche, et non par une seule formule.",
   check: "Une entrée comparée à une limite.",
-}
-
-const SOURCE_KINDS: Readonly<Record<SourceKind, string>> = {
-  standard: "Norme",
-  handbook: "Manuel",
-  measured: "Mesure",
-  geometry: "Géométrie",
-  common_practice: "Usage courant",
-  memory: "De mémoire",
-  user: "À vous",
-}
-
-const VERDICTS: Readonly<Record<Verdict, string>> = {
-  passes: "Conforme",
-  near: "Près de la limite",
-  fails: "Non conforme",
-  outside_table: "Hors du tableau",
-  needs_entry: "Entrée manquante",
-  no_verdict: "Sans verdict",
-}
-
-/** After a number of checks. */
-const VERDICT_COUNTS: Readonly<Record<Verdict, readonly [one: string, several: string]>> = {
-  passes: ["conforme", "conformes"],
-  near: ["près de la limite", "près de la limite"],
-  fails: ["non conforme", "non conformes"],
-  outside_table: ["hors du tableau", "hors du tableau"],
-  needs_entry: ["attend une entrée", "attendent une entrée"],
-  no_verdict: ["sans verdict", "sans verdict"],
 }
 
 const SKETCHES: InterfaceWords["sketches"] = {
@@ -184,10 +146,7 @@ const words: InterfaceWords = {
   },
 
   columns: { what: "Ce que c'est", value: "Valeur", how: "Comment c'est calculé", from: "D'où ça vient" },
-  kinds: KINDS,
   kindSays: KIND_SAYS,
-  sourceKinds: SOURCE_KINDS,
-  verdicts: VERDICTS,
   systems: SYSTEMS,
 
   block: {
@@ -202,8 +161,8 @@ const words: InterfaceWords = {
   },
   look: { device: "Comme l'appareil", light: "Claire", dark: "Sombre" },
 
-  checkCount: (verdict, count) => many(count, ...VERDICT_COUNTS[verdict]),
-  goToFirst: (verdict) => `Aller à la première qui dit : ${VERDICTS[verdict].toLowerCase()}`,
+  checkCount: (verdict, count) => many(count, ...languageInForce().entries.verdictCounts[verdict]),
+  goToFirst: (verdict) => `Aller à la première qui dit : ${languageInForce().entries.verdicts[verdict]}`,
   noChecks: "Ce classeur n'a pas de vérification.",
   blankInputs: (count) => many(count, "entrée est encore vide", "entrées sont encore vides"),
 
@@ -251,14 +210,12 @@ const words: InterfaceWords = {
     blank: "vide",
     noValue: "aucune valeur",
     problem: "calcul impossible",
-    needsEntry: "entrée manquante",
     overridden: "Remplacée.",
     overriddenCells: (count) => many(count, "valeur remplacée.", "valeurs remplacées."),
     putBackAll: "Remettre les valeurs d'origine",
     changed: "Changée.",
     putBack: (text) => `Remettre ${text}`,
     putBackBlank: "La vider de nouveau",
-    fromMemory: "de mémoire",
     against: (demand, limit, sense) => `${demand}, ${sense === "at_most" ? "au plus" : "au moins"} ${limit}`,
     moreSources: (count) => `et ${count} de plus`,
     asGiven: "Tel que publié",

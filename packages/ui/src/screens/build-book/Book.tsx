@@ -6,6 +6,7 @@ import { Mark } from "../../parts/Mark.tsx"
 import { PlainTable } from "../../parts/PlainTable.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
 import { printDay } from "../../text/dates.ts"
+import { verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 import { SetOutSheet } from "../set-out/SetOutSheet.tsx"
 import { StageBody, StageRate } from "../steps/StageBody.tsx"
@@ -124,7 +125,7 @@ function Checks() {
           return (
             <li>
               <span class={`verdict verdict-${verdict()}`}>
-                <Mark verdict={verdict()} /> {spoken.verdicts[verdict()]}
+                <Mark verdict={verdict()} /> {verdictWord(verdict())}
               </span>
               <div>
                 <EntryLink name={name}>{view().label}</EntryLink>

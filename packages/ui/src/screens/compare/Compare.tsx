@@ -7,6 +7,7 @@ import { Bars } from "../../explore/Bars.tsx"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { ScenarioBox, scenarioTitle } from "../../parts/ScenarioBox.tsx"
+import { verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 import { checkLines, checkWords, firstPair, type Line, linesOf, rowLines } from "./compare-model.ts"
 
@@ -315,7 +316,7 @@ function Verdict(props: { readonly check: CheckView }) {
   return (
     <>
       <span class={`verdict verdict-${props.check.verdict}`}>
-        <Mark verdict={props.check.verdict} /> {spoken.verdicts[props.check.verdict]}
+        <Mark verdict={props.check.verdict} /> {verdictWord(props.check.verdict)}
       </span>
       <span class="quiet verdict-rest">{checkWords(props.check)}</span>
     </>

@@ -3,6 +3,7 @@ import { useSheet } from "../../bridge/context.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Field } from "../../parts/Field.tsx"
 import { Mark } from "../../parts/Mark.tsx"
+import { verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 import { SetOutPicture } from "./SetOutPicture.tsx"
 import { Numbers, SetOutSheet } from "./SetOutSheet.tsx"
@@ -72,7 +73,7 @@ function Measured() {
             return (
               <li>
                 <span class={`verdict verdict-${verdict()}`}>
-                  <Mark verdict={verdict()} /> {spoken.verdicts[verdict()]}
+                  <Mark verdict={verdict()} /> {verdictWord(verdict())}
                 </span>{" "}
                 <EntryLink name={name}>{sheet.entry(name).label}</EntryLink>
               </li>

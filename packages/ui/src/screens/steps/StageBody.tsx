@@ -4,6 +4,7 @@ import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Explained } from "../../parts/Explained.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import "../../parts/plain-table.css"
+import { verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 
 /** How long a stage takes, and how many people. */
@@ -58,7 +59,7 @@ export function StageBody(props: { readonly stage: StageView }) {
               {(check) => (
                 <li>
                   <span class={`verdict verdict-${check().verdict}`}>
-                    <Mark verdict={check().verdict} /> {spoken.verdicts[check().verdict]}
+                    <Mark verdict={check().verdict} /> {verdictWord(check().verdict)}
                   </span>{" "}
                   <EntryLink name={check().name}>{check().label}</EntryLink>
                 </li>

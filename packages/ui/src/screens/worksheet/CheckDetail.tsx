@@ -3,6 +3,7 @@ import { For, lazy, Show, Suspense } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Explained } from "../../parts/Explained.tsx"
 import { Mark } from "../../parts/Mark.tsx"
+import { verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
 
@@ -19,7 +20,7 @@ export function CheckDetail(props: {
     <>
       <div class="verdict-says">
         <p class={`verdict verdict-${props.check.verdict}`}>
-          <Mark verdict={props.check.verdict} /> {spoken.verdicts[props.check.verdict]}
+          <Mark verdict={props.check.verdict} /> {verdictWord(props.check.verdict)}
         </p>
         <Show when={props.check.verdict === "outside_table"}>
           <p>{spoken.verdict.outside}</p>

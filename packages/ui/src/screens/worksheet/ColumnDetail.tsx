@@ -4,6 +4,7 @@ import { Explained } from "../../parts/Explained.tsx"
 import { ProblemList } from "../../parts/ProblemList.tsx"
 import { ShowDrawn } from "../../parts/ShowDrawn.tsx"
 import { SourceList } from "../../parts/SourceList.tsx"
+import { kindWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 import { HowItWasWorkedOut, Leaning } from "./HowItWasWorkedOut.tsx"
 import { Part } from "./Part.tsx"
@@ -30,7 +31,7 @@ export function ColumnDetail(props: {
     <section class="column-detail" data-entry={name()} aria-label={view().label}>
       <header class="column-head">
         <h3 tabindex={-1} data-open>
-          {view().label} <span class="kind">{spoken.kinds[view().kind]}</span>
+          {view().label} <span class="kind">{kindWord(view().kind)}</span>
         </h3>
         <UseButton name={name()} />
         <button type="button" class="plain" onClick={() => props.close()}>

@@ -1,4 +1,4 @@
-import type { EntryView } from "@pegbook/engine"
+import { type EntryView, languageInForce } from "@pegbook/engine"
 import { createMemo, lazy, Show, Suspense } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import { Field } from "../../parts/Field.tsx"
@@ -107,7 +107,7 @@ export function Row(props: { readonly name: string }) {
           <span>{model().from}</span>
           <Show when={model().memory}>
             {" "}
-            <span class="tag tag-memory">{spoken.row.fromMemory}</span>
+            <span class="tag tag-memory">{languageInForce().entries.sourceKinds.memory}</span>
           </Show>
         </div>
       </div>

@@ -1,4 +1,12 @@
-import { type EntryView, inLanguage, type Moved, type Source, shownAs } from "@pegbook/engine"
+import {
+  type EntryView,
+  inLanguage,
+  languageInForce,
+  type Moved,
+  type Source,
+  shownAs,
+} from "@pegbook/engine"
+import { kindWord, sourceKindWord, verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 
 /** What one row of the sheet says, as texts. */
@@ -29,16 +37,16 @@ export function fieldText(view: EntryView): string {
 export function rowModel(view: EntryView): RowModel {
   const overridden = view.changed && (view.kind === "figure" || view.kind === "formula")
   const model = {
-    kind: spoken.kinds[view.kind],
+    kind: kindWord(view.kind),
     value: valueText(view),
     missing:
       view.state === "needs_entry"
-        ? spoken.row.needsEntry
+        ? languageInForce().entries.verdicts.needs_entry
         : view.state === "problem"
           ? spoken.row.problem
           : spoken.row.noValue,
     how: howText(view),
-    from: overridden ? spoken.sourceKinds.user : fromText(view.sources),
+    from: overridden ? sourceKindWord("user") : fromText(view.sources),
     memory: !overridden && view.sources.some(isFromMemory),
   }
   if (!view.changed) return model
@@ -61,7 +69,7 @@ export function isFromMemory(source: Source): boolean {
 }
 
 function valueText(view: EntryView): string {
-  if (view.check !== undefined) return spoken.verdicts[view.check.verdict]
+  if (view.check !== undefined) return verdictWord(view.check.verdict)
   return view.reading?.text ?? ""
 }
 
@@ -91,7 +99,7 @@ function checkText(view: EntryView): string {
 function fromText(sources: readonly Source[]): string {
   const [first, ...rest] = sources
   if (first === undefined) return spoken.row.noSource
-  const kind = spoken.sourceKinds[first.kind]
+  const kind = sourceKindWord(first.kind)
   // Some titles begin with their kind.
   const title = inLanguage(first.title)
   const says = title.toLowerCase().startsWith(kind.toLowerCase()) ? title : spoken.row.from(kind, title)

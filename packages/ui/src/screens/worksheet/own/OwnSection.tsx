@@ -4,6 +4,7 @@ import { useSession, useSheet, useWalk } from "../../../bridge/context.ts"
 import { EntryLink } from "../../../parts/EntryLink.tsx"
 import { ProblemList } from "../../../parts/ProblemList.tsx"
 import { TitleForm } from "../../../parts/TitleForm.tsx"
+import { kindWord } from "../../../text/entry-words.ts"
 import { spoken } from "../../../text/spoken.ts"
 import { Row } from "../Row.tsx"
 import { OWN_SECTION } from "../SectionList.tsx"
@@ -148,7 +149,7 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
         fallback={
           <li class="own-column">
             <EntryLink name={props.name}>{sheet.label(props.name)}</EntryLink>{" "}
-            <span class="kind">{spoken.kinds.column}</span>
+            <span class="kind">{kindWord("column")}</span>
           </li>
         }
       >
