@@ -13,6 +13,7 @@ import { houseRules } from "../../src/parts/house-rules.ts"
 import { joists } from "../../src/parts/joists.ts"
 import { net } from "../../src/parts/net.ts"
 import { sheets } from "../../src/parts/sheets.ts"
+import { ground as lieOfTheLand } from "../../src/parts/site.ts"
 import { tiles } from "../../src/parts/tiles.ts"
 import { timber } from "../../src/parts/timber.ts"
 import { treatment } from "../../src/parts/treatment.ts"
@@ -36,6 +37,8 @@ const ground: Section = {
       formula: "platform_length * platform_width",
       ...said,
     },
+    ...lieOfTheLand.entries,
+    { kind: "input", name: "top_level", measure: "length", default: "18 in", ...said },
     { kind: "input", name: "height_above_ground", measure: "length", default: "18 in", ...said },
     { kind: "input", name: "underside_clearance", measure: "length", default: "1 in", ...said },
     { kind: "input", name: "skid_depth", measure: "length", default: "5 1/2 in", ...said },
