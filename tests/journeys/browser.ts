@@ -22,6 +22,11 @@ export interface Opening {
   readonly dark?: boolean
   /** A screen that is touched, as a phone's. */
   readonly touch?: boolean
+  /**
+   * Whether better plans are looked for. Not unless a journey is about them: the search takes a core for as long as the page
+   * is open, and journeys run side by side.
+   */
+  readonly proofs?: boolean
   /** What the browser says that its reader reads. Default: the browser's own. */
   readonly locale?: string
 }
@@ -36,7 +41,7 @@ afterAll(async () => (await browser)?.close())
  */
 export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
   const { width = 1280, height = 900, before, address = inject("address"), dark = false } = opening
-  const { pixelRatio, locale, touch = false } = opening
+  const { pixelRatio, locale, touch = false, proofs = false } = opening
   browser ??= chromium.launch({ executablePath: inject("chromium"), args: [...LAUNCH_ARGS] })
   const context = await (await browser).newContext({
     viewport: { width, height },
@@ -52,13 +57,28 @@ export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> 
     expect(complaints, "what the page complained of, or asked of others").toEqual([])
   })
   context.setDefaultTimeout(15_000)
+  // Before the scripts, which are for Pegbook and not for the blank page.
+  const page = await context.newPage()
+  if (!proofs) await context.addInitScript(withoutProver)
   if (before !== undefined) await context.addInitScript(before)
 
-  const page = await context.newPage()
   await page.goto(address)
   const workbook = new WorkbookPage(page)
   await workbook.ready()
   return workbook
+}
+
+/** In the page: a prover that is asked and does not answer, as one that takes long. */
+function withoutProver(): void {
+  const RealWorker = window.Worker
+  class SilentWorker extends EventTarget {
+    postMessage(): void {}
+    terminate(): void {}
+  }
+  window.Worker = new Proxy(RealWorker, {
+    construct: (target, given: ConstructorParameters<typeof Worker>) =>
+      given[1]?.name === "prover" ? new SilentWorker() : new target(...given),
+  })
 }
 
 /** Errors on the console, uncaught ones, and requests to anywhere but the address served. */

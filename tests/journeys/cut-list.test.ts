@@ -7,7 +7,7 @@ const good = (workbook: WorkbookPage) => workbook.page.locator(".how-good")
 const PROVEN = "Proven: no plan needs less."
 
 test("a plan is there at once, its proof arrives by itself, and an edit starts another", async () => {
-  const workbook = await openPegbook({ width: 360, height: 740, before: holdWorkers })
+  const workbook = await openPegbook({ width: 360, height: 740, before: holdWorkers, proofs: true })
   await workbook.screen("Cut list")
   await good(workbook).getByText("A better plan is being looked for.").waitFor()
   await good(workbook)
@@ -35,7 +35,7 @@ test("a plan is there at once, its proof arrives by itself, and an edit starts a
 })
 
 test("the page answers while a proof is at work, and the last of several edits is the one that is proven", async () => {
-  const workbook = await openPegbook()
+  const workbook = await openPegbook({ proofs: true })
   for (const length of ["15 ft", "16 ft", "21 ft"]) await workbook.enter("platform_length", length)
   expect(await workbook.value("platform_length")).toContain("21")
   await workbook.screen("Cut list")
@@ -77,7 +77,7 @@ test("a length sold that the saw makes too short is named, with the one that giv
 })
 
 test("with prices the plan costs as little as can be, and says what it costs", async () => {
-  const workbook = await openPegbook()
+  const workbook = await openPegbook({ proofs: true })
   const { page } = workbook
   await workbook.screen("Cut list")
   await good(workbook)
@@ -97,7 +97,7 @@ test("with prices the plan costs as little as can be, and says what it costs", a
 })
 
 test("where WebAssembly is refused, the plan made at once stays, with a plain notice", async () => {
-  const workbook = await openPegbook({ before: withoutOffline })
+  const workbook = await openPegbook({ before: withoutOffline, proofs: true })
   await workbook.page.route(/\/worker-[^/]*\.js$/, async (route) => {
     const answer = await route.fetch()
     await route.fulfill({ response: answer, body: `delete globalThis.WebAssembly;${await answer.text()}` })
@@ -111,6 +111,7 @@ test("where WebAssembly is refused, the plan made at once stays, with a plain no
 
 test("where no worker can be started, too", async () => {
   const workbook = await openPegbook({
+    proofs: true,
     before: () => {
       Object.assign(window, {
         Worker: class {

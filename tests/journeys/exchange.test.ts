@@ -38,7 +38,7 @@ test("prices are brought in from CSV: bad rows are named by line, the cost follo
 })
 
 test("a list of 10,000 lines is read beside the page, which answers meanwhile", async () => {
-  const workbook = await openPegbook({ before: holdWorkers })
+  const workbook = await openPegbook({ before: holdWorkers, proofs: true })
   await workbook.start("Shed base")
   await workbook.open("prices")
   const table = workbook.row("prices")

@@ -41,7 +41,7 @@ function contents(page: Page) {
 }
 
 test("the book of the command is that of the screen, in one file that asks for nothing and runs nothing", async () => {
-  const workbook = await openPegbook({ before: holdWorkers })
+  const workbook = await openPegbook({ before: holdWorkers, proofs: true })
   const { page } = workbook
   await workbook.enter("platform_length", "18 ft")
   await workbook.screen("Build book")

@@ -81,7 +81,7 @@ test("what cannot be added says why, and nothing is lost: a name that is not the
 
 // Only a column of one's own can lean on what is proven, in a table whose rows are typed.
 test("a cell that is being typed keeps its text when a proof moves its table, and goes in force after", async () => {
-  const workbook = await openPegbook({ before: holdWorkers })
+  const workbook = await openPegbook({ before: holdWorkers, proofs: true })
   const { page } = workbook
   await workbook.open("prices")
   const table = workbook.row("prices")

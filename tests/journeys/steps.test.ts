@@ -39,7 +39,7 @@ test("a step's numbers follow an edit, and what was ticked and noted is there af
 })
 
 test("a note that is being typed is still there when a proof arrives, and is kept", async () => {
-  const workbook = await openPegbook({ before: holdWorkers })
+  const workbook = await openPegbook({ before: holdWorkers, proofs: true })
   await workbook.screen("Steps")
   const bought = await workbook.value("timber_length_bought")
   const notes = step(workbook, "mark-out").getByRole("textbox")
@@ -73,7 +73,7 @@ test("what the next step needs is listed, and counted as it is put out", async (
 })
 
 test("a measured diagonal says at the string line which way to push", async () => {
-  const workbook = await openPegbook({ width: 360, height: 740, before: holdWorkers })
+  const workbook = await openPegbook({ width: 360, height: 740, before: holdWorkers, proofs: true })
   const bought = await workbook.value("timber_length_bought")
   await workbook.screen("Set-out")
   const page = workbook.page

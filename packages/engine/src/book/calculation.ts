@@ -1,5 +1,5 @@
 import type { TableEntry } from "../definition/entry.ts"
-import type { Proof, Solution, SolverGiven, SolverReport, SolverValue } from "../definition/solver.ts"
+import type { Solution, SolverReport, SolverValue } from "../definition/solver.ts"
 import type { Ast } from "../formula/ast.ts"
 import { isUnmoved } from "../formula/double.ts"
 import { evaluateFormula } from "../formula/evaluate.ts"
@@ -20,6 +20,7 @@ import { type Compiled, rowsNode } from "./compile.ts"
 import type { Holding } from "./holding.ts"
 import { isList, isTyped, LIST_COLUMN, typedColumns } from "./outline.ts"
 import type { Settled, Unproven } from "./settled.ts"
+import { problemOf, runSolver, solverGiven } from "./solver-call.ts"
 import type { Value } from "./typed.ts"
 
 /** More rows than any platform has, few enough that a slip of the finger cannot hang the page. */
@@ -401,38 +402,5 @@ export class Calculation {
       held.push(typeof value === "number" ? this.#holding.toHeld(value, measure) : value)
     }
     return held
-  }
-}
-
-function solverGiven(inputs: ReadonlyMap<string, readonly SolverValue[]>): SolverGiven {
-  const column = (name: string): readonly SolverValue[] => {
-    const values = inputs.get(name)
-    if (values === undefined) throw new RangeError(`a solver asked for ${name}, which is not in its list`)
-    return values
-  }
-  return {
-    column,
-    number: (name) => Number(column(name)[0]),
-    text: (name) => String(column(name)[0]),
-    yes: (name) => column(name)[0] === true,
-  }
-}
-
-/** Where it cannot be put together there is nothing to prove: the solver says why. */
-function problemOf(proof: Proof, given: SolverGiven): string | undefined {
-  try {
-    return JSON.stringify(proof.problem(given))
-  } catch {
-    return undefined
-  }
-}
-
-/** A solver that fails must not take the workbook with it: what stopped it is shown at its entry. */
-function runSolver(solve: (given: SolverGiven) => Solution, given: SolverGiven): Solution {
-  try {
-    return solve(given)
-  } catch (reason) {
-    const says = reason instanceof Error ? reason.message : String(reason)
-    return { rows: [], report: { method: "", unmet: [`It could not be worked out: ${says}.`] } }
   }
 }

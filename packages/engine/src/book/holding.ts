@@ -133,10 +133,15 @@ export class Holding {
     }
     return known.of(value, () => {
       const quantity = this.toQuantity(value, id)
+      let text: string | undefined
       return {
         value: quantity.si.toNumber(),
         unit: measure(id).si,
-        text: language.number(printQuantity(quantity, id, system), id),
+        // Printed when it is first read: of a table with hundreds of rows few are.
+        get text() {
+          text ??= language.number(printQuantity(quantity, id, system), id)
+          return text
+        },
       }
     })
   }

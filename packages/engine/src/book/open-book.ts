@@ -6,26 +6,24 @@ import type { GraphBuilder } from "../graph/graph.ts"
 import type { Problem } from "../problems/problem.ts"
 import { type Scales, USUAL_SCALES } from "../quantity/scales.ts"
 import type { UnitSystem } from "../units/measure.ts"
-import { asBefore } from "./as-before.ts"
 import type { Book, BookChange } from "./book.ts"
 import { changesBetween } from "./changes.ts"
 import { compareSides, type Side } from "./compare.ts"
 import { type Compiled, compile, ownerOf } from "./compile.ts"
 import { type BookDocument, DOCUMENT_FORMAT, DOCUMENT_VERSION, type StageProgress } from "./document.ts"
+import { refused } from "./edit-result.ts"
 import type { Viewer } from "./entry-view.ts"
 import { History, type HistoryStep } from "./history.ts"
 import { Holding } from "./holding.ts"
-import { MovedSince } from "./moved-since.ts"
 import { type Outline, outline } from "./outline.ts"
 import { addOwn, changeOwn, type OwnOutcome, removeOwn, renameOwn, withoutUnreadable } from "./own-edits.ts"
 import { type OwnHeading, withOwn } from "./own-entries.ts"
 import { type OwnEntry, ownName } from "./own-entry.ts"
-import { readDifference } from "./read-scenario.ts"
 import { findRemedies } from "./remedies.ts"
 import { type Scenario, toScenarioDocument, viewScenario } from "./scenario.ts"
 import { searchNames } from "./search.ts"
 import { Settled, type Unproven } from "./settled.ts"
-import { movedBetween, type Snapshot } from "./snapshot.ts"
+import { Shown } from "./shown.ts"
 import { readStages, type StageView } from "./stages.ts"
 import { newState, type State, savedState, scenarioOf, withCopy, withScenario } from "./state.ts"
 import { Trial } from "./trial.ts"
@@ -47,7 +45,6 @@ export interface OpenOptions {
 }
 
 const LONGEST_TITLE = 200
-const NOTHING: ReadonlySet<string> = new Set()
 
 /**
  * Opens a workbook of this kind: new, or from what was saved. A saved value that can no longer be read is reported and
@@ -97,17 +94,6 @@ interface Fixed {
   readonly unknown: Readonly<Record<string, unknown>>
 }
 
-/** An edit that is shown and was not made. */
-interface Preview {
-  readonly scenario: Scenario
-  /** All values without it. */
-  readonly values: Snapshot
-  /** All values before the last change. */
-  readonly before: Snapshot | undefined
-  /** What this preview and those before it may have moved. */
-  readonly touched: ReadonlySet<string>
-}
-
 /** A definition with the user's own entries, and its formulas read. */
 interface Built {
   readonly compiled: Compiled
@@ -129,15 +115,7 @@ class OpenBook implements Book {
   /** Beside the state: what is built stays built, whatever is undone. */
   #progress: Readonly<Record<string, StageProgress>>
   #sections: Definition["sections"]
-  #work: Work
-  #viewer: Viewer
-  /** What the last change moved, where it moved anything. */
-  #moved: MovedSince | undefined
-  /** All that may still be asked what they moved. */
-  #askable: MovedSince[] = []
-  /** As it was before the last change, where that moved anything. */
-  #before: Snapshot | undefined
-  #preview: Preview | undefined
+  readonly #shown: Shown
 
   constructor(fixed: Fixed, state: State, sections: Definition["sections"], work: Work, history: History) {
     this.#fixed = fixed
@@ -145,8 +123,7 @@ class OpenBook implements Book {
     this.#progress = fixed.progress
     this.#sections = sections
     this.#history = history
-    this.#work = work
-    this.#viewer = work.viewer(state.system, this.#current)
+    this.#shown = new Shown(fixed.holding, work, this.#current, state.system)
     this.#usedIds = new Set(state.scenarios.map((scenario) => scenario.id))
     for (const change of history.steps().flatMap((step) => step.changes)) {
       const id = change.of === "scenario" ? (change.from ?? change.to)?.id : undefined
@@ -219,17 +196,13 @@ class OpenBook implements Book {
     )
     if ("problems" in typing) return refused(...typing.problems)
     if (typing.scenario.sealed) return refused(sealedProblem(typing.scenario))
-    const { values, before, touched } = this.#preview ?? {
-      values: this.#work.snapshot(),
-      before: this.#before,
-      touched: NOTHING,
-    }
-    return this.#put({ scenario: typing.scenario, values, before, touched }, values)
+    return this.#told("previewed", this.#shown.preview(typing.scenario))
   }
 
   endPreview(): EditResult {
-    if (this.#preview === undefined) return accepted(this.#moved, NOTHING)
-    return this.#put(undefined, this.#preview.before)
+    const shown = this.#shown.isPreview
+    const result = this.#shown.endPreview(this.#current)
+    return shown ? this.#told("previewed", result) : result
   }
 
   editTable(name: string, rows: readonly TypedRow[]): EditResult {
@@ -241,24 +214,15 @@ class OpenBook implements Book {
   }
 
   moved(): readonly Moved[] {
-    return this.#moved?.all() ?? []
+    return this.#shown.moved()
   }
 
   movedAt(name: string): readonly Moved[] {
-    const item = this.#items.get(name)
-    if (item === undefined) return []
-    const names =
-      item.kind === "table" ? item.entry.columns.map((column) => `${name}.${column.name}`) : [name]
-    return this.#moved?.at(names, (one) => this.#work.value(one)) ?? []
+    return this.#shown.movedAt(name)
   }
 
   before(): DrawingSource | undefined {
-    if (this.#before === undefined) return undefined
-    const { holding } = this.#fixed
-    const [work, { system }] = [this.#work, this.#state]
-    return asBefore(this.#before, this.#items, (value, name) =>
-      holding.reading(value, work.measureOf(name), system),
-    )
+    return this.#shown.before()
   }
 
   remediesFor(check: string): readonly RemedyView[] {
@@ -289,17 +253,9 @@ class OpenBook implements Book {
     if (rows?.kind !== "solved" || rows.proof === undefined)
       throw new RangeError(`no prover answers for ${table}`)
     const problem = JSON.stringify(given)
-    const { calculation } = this.#work
     this.#fixed.settled.put(table, problem, solution)
-    if (!calculation.waitsFor(table, problem)) return refused()
-    const old = this.#work.snapshot()
-    this.#end(old)
-    const touched = calculation.takeUp(table)
-    // What moved since the last change is what the reader wants to know, not since a step that they did not take.
-    this.#moved = this.#movedSince(this.#before)
-    this.#viewer = this.#work.viewer(this.#state.system, this.#shown)
-    this.#tell("settled")
-    return accepted(this.#movedSince(old), touched)
+    if (!this.#work.calculation.waitsFor(table, problem)) return refused()
+    return this.#told("settled", this.#shown.takeUp(table))
   }
 
   get unitSystem(): UnitSystem {
@@ -456,13 +412,16 @@ class OpenBook implements Book {
     return this.#work.compiled.outline
   }
 
-  get #current(): Scenario {
-    return scenarioOf(this.#state, this.#state.current)
+  get #work(): Work {
+    return this.#shown.work
   }
 
-  /** What is calculated. */
-  get #shown(): Scenario {
-    return this.#preview?.scenario ?? this.#current
+  get #viewer(): Viewer {
+    return this.#shown.viewer
+  }
+
+  get #current(): Scenario {
+    return scenarioOf(this.#state, this.#state.current)
   }
 
   /** Puts what was typed in place of the scenario that is open, unless that is sealed. */
@@ -515,66 +474,26 @@ class OpenBook implements Book {
     return this.#show(next, built)
   }
 
-  /** Calculates another scenario than the one shown, without a change of the state. */
-  #put(preview: Preview | undefined, before: Snapshot | undefined): EditResult {
-    const scenario = preview?.scenario ?? this.#current
-    this.#end(this.#preview === undefined ? preview?.values : undefined)
-    const put = this.#work.calculation.put(readDifference(this.#items, this.#shown, scenario))
-    const touched = new Set([...((preview ?? this.#preview)?.touched ?? []), ...put])
-    this.#preview = preview === undefined ? undefined : { ...preview, touched }
-    this.#before = before
-    this.#moved = this.#movedSince(before)
-    this.#viewer = this.#work.viewer(this.#state.system, scenario)
-    this.#tell("previewed")
-    return accepted(this.#moved, touched)
-  }
-
-  /** Follows from one state to another; only what differs is recalculated. */
+  /** Follows from one state to another. */
   #show(next: State, built?: Built): EditResult {
-    const own = this.#state.own !== next.own
-    const from = this.#shown
-    const previewed = this.#preview
-    const given = own ? undefined : readDifference(this.#items, from, scenarioOf(next, next.current))
-    const differs = given === undefined || given.typed.size + given.tables.size > 0
-    this.#before = previewed?.values ?? (differs ? this.#work.snapshot() : undefined)
-    if (differs) this.#end(previewed === undefined ? this.#before : undefined)
-    this.#preview = undefined
+    const isOther = this.#state.own !== next.own
     this.#state = next
-    const touched = new Set(previewed?.touched)
-    if (given === undefined) {
-      const { compiled, merged } = built ?? this.#build(next)
-      this.#sections = merged.sections
-      const { holding, build, settled } = this.#fixed
-      this.#work = new Work(compiled, holding, build, this.#current, settled)
-      for (const name of this.names()) touched.add(name)
-    } else if (differs) for (const name of this.#work.calculation.put(given)) touched.add(name)
-    this.#moved = this.#movedSince(this.#before)
-    this.#viewer = this.#work.viewer(next.system, this.#current)
-    this.#tell("changed")
-    return accepted(this.#moved, touched)
+    const shown = { scenario: this.#current, system: next.system }
+    if (!isOther) return this.#told("changed", this.#shown.show(shown))
+    const { compiled, merged } = built ?? this.#build(next)
+    this.#sections = merged.sections
+    const { holding, build, settled } = this.#fixed
+    const work = new Work(compiled, holding, build, this.#current, settled)
+    return this.#told("changed", this.#shown.show({ ...shown, work }))
   }
 
   #tell(change: BookChange): void {
     for (const listener of this.#listeners) listener(change)
   }
 
-  /** What moves from then to now; nothing without a then. */
-  #movedSince(before: Snapshot | undefined): MovedSince | undefined {
-    if (before === undefined) return undefined
-    const work = this.#work
-    const { holding } = this.#fixed
-    const { system } = this.#state
-    const tell = (was: Snapshot, is: Snapshot): readonly Moved[] =>
-      movedBetween(was, is, (name) => work.measureOf(name), holding, system)
-    const moved = new MovedSince(before, () => work.snapshot(), tell)
-    this.#askable.push(moved)
-    return moved
-  }
-
-  /** Before other values come: these are those after the last change. */
-  #end(values: Snapshot | undefined): void {
-    for (const moved of this.#askable) moved.end(values)
-    this.#askable = []
+  #told(change: BookChange, result: EditResult): EditResult {
+    this.#tell(change)
+    return result
   }
 
   /** A scenario that is not open is worked out in a graph of its own. */
@@ -593,21 +512,6 @@ class OpenBook implements Book {
 }
 
 const sealedProblem = ({ title }: Scenario): Problem => ({ code: "scenario_sealed", at: {}, title })
-
-function accepted(moved: MovedSince | undefined, mayHaveMoved: ReadonlySet<string>): EditResult {
-  return {
-    accepted: true,
-    problems: [],
-    mayHaveMoved,
-    get moved() {
-      return moved?.all() ?? []
-    },
-  }
-}
-
-function refused(...problems: readonly Problem[]): EditResult {
-  return { accepted: false, problems, moved: [], mayHaveMoved: NOTHING }
-}
 
 function cleanTitle(title: string, otherwise: string): string {
   const clean = title.trim().slice(0, LONGEST_TITLE)

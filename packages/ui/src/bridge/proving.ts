@@ -36,7 +36,10 @@ const LAST_SECONDS = 45
 
 /** The prover in a worker of its own, fetched when it is first needed. */
 export const startProver: StartProver = (answered) => {
-  const worker = new Worker(new URL("../proving/worker.ts", import.meta.url), { type: "module" })
+  const worker = new Worker(new URL("../proving/worker.ts", import.meta.url), {
+    type: "module",
+    name: "prover",
+  })
   worker.addEventListener("message", ({ data }: MessageEvent<Answered>) => answered(data))
   worker.addEventListener("error", (event) => {
     event.preventDefault()
