@@ -65,6 +65,8 @@ test("a formula and a cell of a table are typed over, marked, listed together, a
 
   await workbook.screen("Changes")
   const listed = page.locator("[data-typed-over]")
+  // The screen is fetched when it is first asked for.
+  await listed.first().waitFor()
   expect(await listed.count()).toBe(2)
   await page
     .locator('[data-typed-over="joist_count"]')

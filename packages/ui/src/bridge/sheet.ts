@@ -22,12 +22,11 @@ import {
   type Working,
 } from "@pegbook/engine"
 import { batch, createSignal, untrack } from "solid-js"
-import type { Clock } from "../storage/keeper.ts"
 import { spoken } from "../text/spoken.ts"
+import { AT_ONCE, type Later } from "./later.ts"
 import { Owed } from "./owed.ts"
-import type { WhenPainted } from "./painted.ts"
+import { Reader, type Touched } from "./reader.ts"
 import { withoutRow } from "./walk.ts"
-import { watched } from "./watched.ts"
 
 /** One row of an entered table: a text for each typed column. */
 export type TypedRow = Readonly<Record<string, string>>
@@ -121,55 +120,6 @@ export interface Sheet {
   /** Called after each change; returns what stops it. */
   subscribe(listener: (change: BookChange) => void): () => void
 }
-
-/** What tells when to follow with what may wait. */
-export interface Later {
-  readonly clock: Clock
-  readonly whenPainted: WhenPainted
-}
-
-const runNow = (work: () => void): (() => void) => {
-  work()
-  return () => {}
-}
-/** Nothing waits, where nothing is painted. */
-const AT_ONCE: Later = { clock: { after: (_, work) => runNow(work) }, whenPainted: runNow }
-
-/** A view of the workbook that is told of changes at its own time. */
-class Reader {
-  readonly entries
-  readonly tables
-  readonly movedNames
-  readonly #book: Book
-  readonly #version = createSignal(0)
-
-  constructor(book: Book) {
-    this.#book = book
-    this.entries = watched((name) => book.entry(name))
-    this.tables = watched((name) => book.table(name))
-    this.movedNames = watched((name) => book.movedAt(name))
-  }
-
-  /** Follows every change. */
-  tracked<T>(read: () => T): T {
-    this.#version[0]()
-    return read()
-  }
-
-  /** @param moved at which names the change before this one, or this one, moved something */
-  refresh(touched: Touched, moved: Touched): void {
-    const has = (name: string) => this.#book.has(name)
-    // A check's advice has values of any entry in it; what is wrong may be wrong for another reason now.
-    const isTouched = (name: string, view: EntryView) =>
-      touched(name) || view.kind === "check" || view.state !== "ok"
-    this.entries.refresh(isTouched, has)
-    this.tables.refresh(touched, has)
-    this.movedNames.refresh(moved, has)
-    this.#version[1]((number) => number + 1)
-  }
-}
-
-type Touched = (name: string) => boolean
 
 const EVERYTHING: Touched = () => true
 
