@@ -8,6 +8,7 @@ import {
   useWalk,
   WalkContext,
 } from "./bridge/context.ts"
+import { whenPainted } from "./bridge/painted.ts"
 import { createProving, startProver } from "./bridge/proving.ts"
 import type { Session } from "./bridge/session.ts"
 import { createWalk, SCREENS, type Screen } from "./bridge/walk.ts"
@@ -155,10 +156,7 @@ function ScreenLink(props: { readonly screen: Screen }) {
   createEffect(() => {
     if (walk.screen() !== props.screen) return
     // After the frame: to ask where the link is before would lay out the whole sheet, rows out of sight too.
-    const frame = requestAnimationFrame(() => {
-      setTimeout(() => link?.scrollIntoView({ block: "nearest", inline: "center" }))
-    })
-    onCleanup(() => cancelAnimationFrame(frame))
+    onCleanup(whenPainted(() => link?.scrollIntoView({ block: "nearest", inline: "center" })))
   })
   return (
     <a

@@ -28,9 +28,8 @@ export type BookChange = "changed" | "settled" | "previewed"
 /**
  * An open workbook: a template's graph with a person's values in it, and its scenario copies.
  *
- * Everything a screen or a command may do is here, and nothing else. Reads are pure. A change tells
- * the listeners once and notes what it may move; a value is worked out anew when it is next read. Nothing a person types makes it throw;
- * asking for a name that does not exist does (use {@link Book.has} first).
+ * Everything a screen or a command may do is here, and nothing else. Reads are pure. A change tells the listeners once and
+ * notes what it may move; a value is worked out anew when it is next read. Nothing a person types makes it throw; asking for a name that does not exist does (use {@link Book.has} first).
  */
 export interface Book {
   readonly definition: Definition

@@ -48,7 +48,6 @@ interface TableRows {
   readonly values: Readonly<Record<string, readonly GraphValue[]>>
 }
 
-const ROWS = rowsNode("")
 const NO_VALUE: GraphValue = { error: "no_value" }
 /** The formula of a column that cannot be calculated: an error in each row, however many there are. */
 const NOTHING: Ast = { type: "call", function: "NA", args: [], span: { start: 0, end: 0 } }
@@ -297,7 +296,7 @@ export class Calculation {
       this.#scalars.delete(id)
       this.#columns.delete(id)
       this.#named.add(id)
-      if (id.endsWith(ROWS)) this.#waiting |= reach.tableBit(id.slice(0, -ROWS.length))
+      this.#waiting |= reach.bitOf(id)
     }
     return reached
   }
@@ -312,7 +311,7 @@ export class Calculation {
     for (const level of this.#compiled.reach.levelsOf(due)) {
       const tables = new Map<string, TableRows>()
       for (const table of level) {
-        this.#waiting &= ~this.#compiled.reach.tableBit(table.name)
+        this.#waiting &= ~this.#compiled.reach.bitOf(rowsNode(table.name))
         if (this.#blocked(rowsNode(table.name))) continue
         const next = this.#settled(table)
         if (next === undefined) continue

@@ -6,8 +6,8 @@ export interface Reach {
   from(ids: Iterable<string>): ReadonlySet<string>
   /** The tables on which a node leans, however far away: a bit for each, by its place in the order of settling. */
   tablesBehind(id: string): bigint
-  /** A table's own bit; none for one whose rows are entered. */
-  tableBit(table: string): bigint
+  /** The bit of the table whose rows a node counts, or for whose solver it stands; none for any other node. */
+  bitOf(id: string): bigint
   /** The tables of these bits, in the order in which they must be settled; those of one level together. */
   levelsOf(bits: bigint): readonly (readonly TableEntry[])[]
   readonly allTables: bigint
@@ -26,12 +26,12 @@ export function reachOf(
 ): Reach {
   const users = invert(dependsOn)
   const { order, levels } = inOrder(dependsOn, users, countedBy)
-  const bits = new Map(levels.flat().map((table, place) => [table.name, 1n << BigInt(place)]))
-  const tableBit = (table: string): bigint => bits.get(table) ?? 0n
+  const bits = new Map(levels.flat().map((table, place) => [table, 1n << BigInt(place)]))
+  const bitOfTable = (table: TableEntry | undefined): bigint =>
+    (table === undefined ? undefined : bits.get(table)) ?? 0n
   const behind = new Map<string, bigint>()
   for (const id of order) {
-    const table = countedBy(id)
-    let mask = table === undefined ? 0n : tableBit(table.name)
+    let mask = bitOfTable(countedBy(id))
     for (const need of dependsOn.get(id) ?? []) mask |= behind.get(need) ?? 0n
     behind.set(id, mask)
   }
@@ -42,10 +42,10 @@ export function reachOf(
       return reached
     },
     tablesBehind: (id) => behind.get(id) ?? 0n,
-    tableBit,
+    bitOf: (id) => bitOfTable(countedBy(id)),
     levelsOf: (wanted) =>
       levels
-        .map((level) => level.filter(({ name }) => (tableBit(name) & wanted) !== 0n))
+        .map((level) => level.filter((table) => (bitOfTable(table) & wanted) !== 0n))
         .filter((level) => level.length > 0),
     allTables: (1n << BigInt(bits.size)) - 1n,
   }

@@ -64,12 +64,15 @@ export class Shown {
 
   /** Shows what would come of a scenario, in place of the preview that is shown, if one is. */
   preview(scenario: Scenario): EditResult {
-    const first = {
-      values: this.#preview?.values ?? this.#work.snapshot(),
+    const {
+      values,
+      before,
+      touched: earlier,
+    } = this.#preview ?? {
+      values: this.#work.snapshot(),
       before: this.#before,
       touched: [],
     }
-    const { values, before, touched: earlier } = this.#preview ?? first
     this.#end(this.isPreview ? undefined : values)
     const touched = new Set([...earlier, ...this.#put(scenario)])
     this.#preview = { values, before, touched }

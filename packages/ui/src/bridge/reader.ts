@@ -12,6 +12,8 @@ export class Reader {
   readonly movedNames
   readonly #book: Book
   readonly #version = createSignal(0)
+  /** What the last change touched: what is marked as moved by it is no longer with the next. */
+  #before: Touched = () => false
 
   constructor(book: Book) {
     this.#book = book
@@ -26,15 +28,16 @@ export class Reader {
     return read()
   }
 
-  /** @param moved at which names the change before this one, or this one, moved something */
-  refresh(touched: Touched, moved: Touched): void {
+  refresh(touched: Touched): void {
+    const before = this.#before
+    this.#before = touched
     const has = (name: string) => this.#book.has(name)
     // A check's advice has values of any entry in it; what is wrong may be wrong for another reason now.
     const isTouched = (name: string, view: EntryView) =>
       touched(name) || view.kind === "check" || view.state !== "ok"
     this.entries.refresh(isTouched, has)
     this.tables.refresh(touched, has)
-    this.movedNames.refresh(moved, has)
+    this.movedNames.refresh((name) => touched(name) || before(name), has)
     this.#version[1]((number) => number + 1)
   }
 }

@@ -138,29 +138,22 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
   const now = new Reader(book)
   const rest = new Reader(book)
   const owed = new Owed(book)
-  let movedBefore: Touched = () => false
   let cancel = (): void => {}
 
   function refresh(touched: Touched, isPreview: boolean): void {
-    const before = movedBefore
-    movedBefore = touched
     batch(() => {
       if (untrack(outline).sections !== book.sections) setOutline(outlineOf(book.sections))
-      now.refresh(touched, (name) => touched(name) || before(name))
+      now.refresh(touched)
       setSettling(true)
     })
     cancel()
     cancel = isPreview ? around.clock.after(PAUSE, settle) : around.whenPainted(settle)
   }
 
-  let movedAtRest: Touched = () => false
   function settle(): void {
     cancel = () => {}
-    const touched = owed.pay()
-    const before = movedAtRest
-    movedAtRest = touched
     batch(() => {
-      rest.refresh(touched, (name) => touched(name) || before(name))
+      rest.refresh(owed.pay())
       setSettling(false)
     })
   }

@@ -1,6 +1,7 @@
 import { openBook } from "@pegbook/engine"
 import { demo } from "@pegbook/templates"
 import { expect, test } from "vitest"
+import { AT_ONCE } from "../../src/bridge/later.ts"
 import { openSession } from "../../src/bridge/session.ts"
 import type { Word } from "../../src/storage/other-tabs.ts"
 import { en } from "../../src/text/en.ts"
@@ -27,10 +28,7 @@ function browser(workbooks = new Map<string, unknown>()) {
     const { session, opened } = await openSession(stores, {
       now: () => new Date(Date.UTC(2024, 4, 6, 7, minute++)),
       clock: time.clock,
-      whenPainted: (work) => {
-        work()
-        return () => {}
-      },
+      whenPainted: AT_ONCE.whenPainted,
       languages: ["de-AT"],
       smaller: async (picture) => picture,
       reload: () => reloads.push(session.preferences().language),
