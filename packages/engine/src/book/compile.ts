@@ -36,6 +36,15 @@ export function ownerOf(id: string, items: Outline): string {
   return cut < 0 ? id : id.slice(0, cut)
 }
 
+/** The ids of the nodes whose values are shown under a public name; none where there is no such name. */
+export function nodesOf(name: string, items: Outline): readonly string[] {
+  const item = items.get(name)
+  if (item === undefined) return []
+  if (item.kind === "table") return [rowsNode(name), ...item.columns]
+  if (item.kind === "column" || item.entry.kind !== "check") return [name]
+  return [name, ...[...checkFormulas(item.entry).keys()].map((part) => `${name}.${part}`)]
+}
+
 /** A definition is never altered, and workbooks of one template share what was read of it. */
 const COMPILED = new WeakMap<Definition, Compiled>()
 

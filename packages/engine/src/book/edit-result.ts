@@ -2,7 +2,7 @@ import type { Problem } from "../problems/problem.ts"
 import type { MovedSince } from "./moved-since.ts"
 import type { EditResult } from "./views.ts"
 
-export function accepted(moved: MovedSince | undefined, mayHaveMoved: ReadonlySet<string>): EditResult {
+export function accepted(moved: MovedSince | undefined, mayHaveMoved: (name: string) => boolean): EditResult {
   return {
     accepted: true,
     problems: [],
@@ -14,5 +14,5 @@ export function accepted(moved: MovedSince | undefined, mayHaveMoved: ReadonlySe
 }
 
 export function refused(...problems: readonly Problem[]): EditResult {
-  return { accepted: false, problems, moved: [], mayHaveMoved: new Set() }
+  return { accepted: false, problems, moved: [], mayHaveMoved: () => false }
 }

@@ -12,7 +12,13 @@ import type {
 /** An entry that holds one value or one list, and a column: whatever has a name a reader can open. */
 export type Item =
   | { readonly kind: "value"; readonly section: string; readonly entry: Exclude<Entry, TableEntry> }
-  | { readonly kind: "table"; readonly section: string; readonly entry: TableEntry }
+  | {
+      readonly kind: "table"
+      readonly section: string
+      readonly entry: TableEntry
+      /** The names of its columns, as `table.column`. */
+      readonly columns: readonly string[]
+    }
   | {
       readonly kind: "column"
       readonly section: string
@@ -55,12 +61,13 @@ function outlineAnew(definition: Definition): Outline {
         put(entry.name, { kind: "value", section, entry })
         continue
       }
-      put(entry.name, { kind: "table", section, entry })
-      for (const column of entry.columns) {
+      const columns = entry.columns.map((column) => `${entry.name}.${column.name}`)
+      put(entry.name, { kind: "table", section, entry, columns })
+      entry.columns.forEach((column, place) => {
         if (!isLegalName(column.name))
           throw new Error(`${definition.id}: "${column.name}" is not a legal name`)
-        put(`${entry.name}.${column.name}`, { kind: "column", section, entry: column, table: entry })
-      }
+        put(columns[place] ?? "", { kind: "column", section, entry: column, table: entry })
+      })
     }
   }
   return items

@@ -1,6 +1,7 @@
 import type { DrawingSource } from "../drawing/values.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import { asBefore } from "./as-before.ts"
+import { nodesOf } from "./compile.ts"
 import { accepted } from "./edit-result.ts"
 import type { Viewer } from "./entry-view.ts"
 import type { Holding } from "./holding.ts"
@@ -81,7 +82,7 @@ export class Shown {
 
   /** Shows again how things stand. */
   endPreview(scenario: Scenario): EditResult {
-    if (this.#preview === undefined) return accepted(this.#moved, new Set())
+    if (this.#preview === undefined) return accepted(this.#moved, () => false)
     const { before, touched } = this.#preview
     this.#end(undefined)
     const put = this.#put(scenario)
@@ -112,7 +113,7 @@ export class Shown {
     const touched = this.#work.calculation.takeUp(table)
     // What moved since the last change is what the reader wants to know, not since a step that they did not take.
     this.#follow(this.#before, touched)
-    return accepted(this.#since(old), touched)
+    return accepted(this.#since(old), this.#isAmong(touched))
   }
 
   moved(): readonly Moved[] {
@@ -122,8 +123,7 @@ export class Shown {
   movedAt(name: string): readonly Moved[] {
     const item = this.#work.compiled.outline.get(name)
     if (item === undefined) return []
-    const names =
-      item.kind === "table" ? item.entry.columns.map((column) => `${name}.${column.name}`) : [name]
+    const names = item.kind === "table" ? item.columns : [name]
     return this.#moved?.at(names, (one) => this.#work.value(one)) ?? []
   }
 
@@ -142,11 +142,17 @@ export class Shown {
   }
 
   /** The values are other ones now. */
-  #follow(before: Snapshot | undefined, mayHaveMoved: ReadonlySet<string>): EditResult {
+  #follow(before: Snapshot | undefined, nodes: ReadonlySet<string>): EditResult {
     this.#before = before
     this.#moved = before === undefined ? undefined : this.#since(before)
     this.#viewer = this.#work.viewer(this.#system, this.#scenario)
-    return accepted(this.#moved, mayHaveMoved)
+    return accepted(this.#moved, this.#isAmong(nodes))
+  }
+
+  /** Whether one of the nodes behind a name is among these. */
+  #isAmong(nodes: ReadonlySet<string>): (name: string) => boolean {
+    const { outline } = this.#work.compiled
+    return (name) => nodesOf(name, outline).some((node) => nodes.has(node))
   }
 
   #since(before: Snapshot): MovedSince {

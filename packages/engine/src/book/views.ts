@@ -110,8 +110,8 @@ export interface EditResult {
   readonly problems: readonly Problem[]
   /** Worked out when it is asked for. Once a preview is overtaken by another one, what nobody asked of it is empty. */
   readonly moved: readonly Moved[]
-  /** Whose values may have moved, rather too many than too few; known at once. */
-  readonly mayHaveMoved: ReadonlySet<string>
+  /** Whether what is read of an entry or a column may have moved, rather too often than too seldom; known at once. */
+  readonly mayHaveMoved: (name: string) => boolean
 }
 
 export interface ScenarioView {

@@ -54,9 +54,11 @@ test("a solver is not run before something that leans on it is read, nor again f
 test("what may have moved is told at once, and holds all that did", () => {
   const book = bookOf(posts())
   const edit = book.edit("spacing", "5 m")
-  for (const { name } of edit.moved) expect(edit.mayHaveMoved).toContain(name)
-  expect(edit.mayHaveMoved).not.toContain("twice")
-  expect(edit.mayHaveMoved).not.toContain("run")
+  for (const { name } of edit.moved) expect(edit.mayHaveMoved(name), name).toBe(true)
+  expect(edit.mayHaveMoved("posts"), "a table, by its columns").toBe(true)
+  expect(edit.mayHaveMoved("twice")).toBe(false)
+  expect(edit.mayHaveMoved("run")).toBe(false)
+  expect(edit.mayHaveMoved("nothing_so_called")).toBe(false)
 })
 
 test.each(EVERY_GRAPH)(

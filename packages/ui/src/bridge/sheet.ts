@@ -133,6 +133,7 @@ const PAUSE = 150
 export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
   const [outline, setOutline] = createSignal(outlineOf(book.sections))
   const [noted, setNoted] = createSignal(0)
+  const [arranged, setArranged] = createSignal(0)
   const [settling, setSettling] = createSignal(false)
   const drawn = new Set((book.definition.drawings ?? []).flatMap((drawing) => [...drawnNames(drawing)]))
   const now = new Reader(book)
@@ -161,9 +162,11 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
   function changing(name: string, change: () => EditResult, isPreview = false): EditResult {
     const result = change()
     if (result.accepted) {
-      const touched = namesOf([withoutRow(name), ...result.mayHaveMoved])
-      owed.add({ name: withoutRow(name), result, isPreview })
-      refresh((one) => touched.has(one), isPreview)
+      const edited = withoutRow(name)
+      owed.add({ name: edited, result, isPreview })
+      // Another text for the same value moves nothing, and shows in its field.
+      const typedIn = [edited, edited.split(".")[0]]
+      refresh((one) => typedIn.includes(one) || result.mayHaveMoved(one), isPreview)
     }
     return result
   }
@@ -171,11 +174,19 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
   function changingAll<T>(change: () => T): T {
     const result = change()
     owed.addEverything()
-    refresh(EVERYTHING, false)
+    batch(() => {
+      setArranged((number) => number + 1)
+      refresh(EVERYTHING, false)
+    })
     return result
   }
 
   const tracked = <T>(read: () => T): T => now.tracked(read)
+  /** For what no edit of a value changes. */
+  const trackedWhenArranged = <T>(read: () => T): T => {
+    arranged()
+    return read()
+  }
 
   const sheet: Omit<Sheet, "later"> = {
     definition: book.definition,
@@ -225,17 +236,17 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
     copyAt: (step, title) => changingAll(() => book.copyAt(step, title)),
     seal: (title) => changingAll(() => book.seal(title)),
 
-    ownEntries: () => tracked(() => book.ownEntries()),
+    ownEntries: () => trackedWhenArranged(() => book.ownEntries()),
     addEntry: (draft) => changingAll(() => book.addEntry(draft)),
     changeEntry: (name, draft) => changingAll(() => book.changeEntry(name, draft)),
     renameEntry: (from, to) => changingAll(() => book.renameEntry(from, to)),
     removeEntry: (name, evenIfUsed) => changingAll(() => book.removeEntry(name, { evenIfUsed })),
     namesStartingWith: (prefix) => book.namesStartingWith(prefix),
 
-    unitSystem: () => tracked(() => book.unitSystem),
+    unitSystem: () => trackedWhenArranged(() => book.unitSystem),
     showIn: (system) => changingAll(() => book.showIn(system)),
-    scenarios: () => tracked(() => book.scenarios()),
-    scenario: () => tracked(() => book.scenario),
+    scenarios: () => trackedWhenArranged(() => book.scenarios()),
+    scenario: () => trackedWhenArranged(() => book.scenario),
     saveCopy: (title) => changingAll(() => book.saveCopy(title)),
     switchTo: (id) => changingAll(() => book.switchTo(id)),
     rename: (id, title) => changingAll(() => book.rename(id, title)),
@@ -261,17 +272,6 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
   }
   const later = { entry: rest.entries.get, table: rest.tables.get, movedAt: rest.movedNames.get }
   return { ...sheet, later }
-}
-
-/** Of nodes: an entry by its own name; columns, with their table; a table, by its count of rows; a check, by its parts. */
-function namesOf(nodes: Iterable<string>): ReadonlySet<string> {
-  const names = new Set<string>()
-  for (const node of nodes) {
-    names.add(node)
-    const end = node.search(/[.#]/)
-    if (end > 0) names.add(node.slice(0, end))
-  }
-  return names
 }
 
 /** What is read of the sections often. */

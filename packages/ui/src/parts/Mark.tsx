@@ -1,5 +1,5 @@
 import type { Verdict } from "@pegbook/engine"
-import type { JSX } from "solid-js"
+import { createMemo, type JSX } from "solid-js"
 
 /** Each verdict has a shape of its own, so that colour is never the only sign. */
 const SHAPES: Readonly<Record<Verdict, () => JSX.Element>> = {
@@ -43,9 +43,10 @@ const SHAPES: Readonly<Record<Verdict, () => JSX.Element>> = {
 
 /** The mark beside a verdict's words; the words say it, so the mark is hidden from readers of the page. */
 export function Mark(props: { readonly verdict: Verdict }) {
+  const verdict = createMemo(() => props.verdict)
   return (
-    <svg class={`mark mark-${props.verdict}`} viewBox="0 0 20 20" aria-hidden="true">
-      {SHAPES[props.verdict]()}
+    <svg class={`mark mark-${verdict()}`} viewBox="0 0 20 20" aria-hidden="true">
+      {SHAPES[verdict()]()}
     </svg>
   )
 }
