@@ -1,6 +1,7 @@
 import { type Book, buildDecimalGraph, buildDoubleGraph, type GraphBuilder, openBook } from "@pegbook/engine"
 import { buildHyperFormulaGraph } from "@pegbook/engine/hyperformula"
 import { demo } from "@pegbook/templates"
+import { median } from "./median.ts"
 import { type Given, straightLine, type Worked } from "./straight-line.ts"
 
 const INCH = 0.0254
@@ -54,16 +55,6 @@ function agree(book: Book): void {
       throw new Error(`${name}: the workbook has ${ours}, the straight line ${theirs}`)
     }
   }
-}
-
-/** The middle of the times, in milliseconds, that one call takes. */
-function median(times: number, run: (index: number) => void): number {
-  const taken = Array.from({ length: times }, (_, index) => {
-    const start = performance.now()
-    run(index)
-    return performance.now() - start
-  })
-  return taken.sort((a, b) => a - b)[Math.floor(times / 2)] ?? Number.NaN
 }
 
 export interface Timing {

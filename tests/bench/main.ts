@@ -1,6 +1,8 @@
 import { timeDragged } from "./dragged.ts"
 import { timeDrawing } from "./drawing.ts"
 import { timeEngine } from "./engine.ts"
+import { timeLibrary } from "./library.ts"
+import { watchMemory } from "./memory.ts"
 import { timePainted } from "./painted.ts"
 
 /** Prints how fast an edit is followed. `chromium`: a browser's path; without one, only the engine is timed. */
@@ -19,6 +21,14 @@ export async function main(chromium: string | undefined): Promise<void> {
   console.log(
     `  opening the workbook, all from scratch  ${ms(ours.open)}, ${(ours.open / ours.edit).toFixed(0)} × an edit; with HyperFormula ${ms(hyperFormula.open)}`,
   )
+  const library = timeLibrary()
+  console.log(
+    `  the ${library.formulas.toLocaleString("en")} formulas of its file, by libraries of general use   ${ms(library.all)}, ${(library.all / ours.edit).toFixed(0)} × an edit`,
+  )
+  const memory = watchMemory()
+  console.log(
+    `  held after each thousand of ${(1_000 * (memory.length - 1)).toLocaleString("en")} edits   ${memory.map((held) => held.toFixed(1)).join(" ")} MB, at the end ${((memory.at(-1) ?? 0) / (memory[0] ?? 1)).toFixed(2)} × the beginning`,
+  )
   const drawing = timeDrawing()
   console.log(`  the plan's ${drawing.shapes} shapes after an edit       ${ms(drawing.middle)}`)
   if (chromium === undefined) {
@@ -31,6 +41,7 @@ export async function main(chromium: string | undefined): Promise<void> {
   console.log("The same edit in the browser")
   console.log(`  until the rows in sight are painted     ${against(painted.inSight)}`)
   console.log(`  of that, the page's own work            ${against(painted.working)}`)
+  console.log(`  that, and the browser's for the frame   ${against(painted.untilPainted)}`)
   console.log(`  until what is out of sight has followed ${against(painted.everything)}`)
   const { title, values, empty, redrawn, moved, released } = await timeDragged(chromium)
   const frames = (time: number): string => `${ms(time)}, ${(time / empty).toFixed(2)} × an empty frame`

@@ -5,6 +5,8 @@ import { chromium } from "playwright-core"
 import { preview } from "vite"
 import { root } from "../files.ts"
 import { LAUNCH_ARGS } from "../journeys/launch.ts"
+import { middleOf } from "./median.ts"
+import { BEGINS, ENDS, traceWork } from "./thread-work.ts"
 
 const LENGTHS = ["18 ft", "20 ft", "19 ft 4 in", "16 ft"]
 const TIMES = 40
@@ -19,6 +21,8 @@ export interface Painted {
   readonly inSight: number
   /** What of that the page itself works, before the browser lays out and paints. */
   readonly working: number
+  /** That, and what its thread then works for layout and painting: what has to fit in a frame. */
+  readonly untilPainted: number
   /** Until what is out of sight has followed. */
   readonly everything: number
 }
@@ -81,18 +85,29 @@ export async function timePainted(executablePath: string): Promise<Painted> {
       },
       { lengths: LENGTHS, times: TIMES },
     )
+    const traced = await traceWork(context, page, () =>
+      page.evaluate(
+        async ({ lengths, times, begins, ends }) => {
+          const field = document.querySelector<HTMLInputElement>('[data-entry="platform_length"] input')
+          for (let time = 0; field !== null && time < times; time++) {
+            field.value = lengths[time % lengths.length] ?? ""
+            await new Promise((resolve) => setTimeout(resolve, 250))
+            performance.mark(begins)
+            field.dispatchEvent(new KeyboardEvent("keydown", { key: "Enter", bubbles: true }))
+            performance.mark(ends)
+            await new Promise((resolve) => setTimeout(resolve, 250))
+          }
+        },
+        { lengths: LENGTHS, times: TIMES, begins: BEGINS, ends: ENDS },
+      ),
+    )
     // The first few also compile the page's code.
-    const middle = (part: keyof Painted) => {
-      const sorted = taken
-        .slice(10)
-        .map((one) => one[part])
-        .sort((a, b) => a - b)
-      return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN
-    }
+    const middle = (part: keyof (typeof taken)[number]) => middleOf(taken.slice(10).map((one) => one[part]))
     return {
       empty: middle("empty"),
       inSight: middle("inSight"),
       working: middle("working"),
+      untilPainted: middleOf(traced),
       everything: middle("everything"),
     }
   } finally {

@@ -12,8 +12,8 @@ import { printQuantity } from "../units/print-value.ts"
 import type { Reading } from "./views.ts"
 
 const LENGTH = dimension({ length: 1 })
-/** Of one measure in one system of units. */
-const MOST_REMEMBERED = 8_000
+/** Of one measure in one system of units: more than a workbook shows at once, so that an edit forgets nothing that stays. */
+const MOST_REMEMBERED = 2_000
 
 /** The readings of numbers under some scales, by system and measure and then by number. */
 type Readings = Map<string, Remembered<number, Reading>>
