@@ -335,6 +335,16 @@ export const en = {
     ownAdded: (label: string) => `Your own entry “${label}” added`,
     ownRemoved: (label: string) => `Your own entry “${label}” removed`,
     ownChanged: (label: string) => `Your own entry “${label}” changed`,
+    ownLabelled: (from: string, to: string) => `Your own entry “${from}” is now “${to}”`,
+    ownRenamed: (label: string, from: string, to: string) =>
+      `“${label}” renamed in formulas: ${from} → ${to}`,
+    cell: (label: string, row: number, column: string) => `${label}, row ${row}, ${column}`,
+    rowAdded: (label: string, texts: string) => `${label}: a row added (${texts})`,
+    rowRemoved: (label: string, texts: string) => `${label}: a row taken away (${texts})`,
+    ticked: (stage: string, done: boolean) => (done ? `Ticked: ${stage}` : `No longer ticked: ${stage}`),
+    noted: (stage: string, from: string, to: string) => `Your notes on ${stage}: ${from} → ${to}`,
+    here: (stage: string, thing: string, isHere: boolean) =>
+      isHere ? `${stage}: ${thing} is here` : `${stage}: ${thing} is not here`,
     andMore: (count: number) => `and ${many(count, "change", "changes")} more`,
     inScenario: (title: string) => `in “${title}”`,
     template: "the template’s",
