@@ -11,6 +11,7 @@ import {
   sweptValues,
 } from "@pegbook/engine"
 import type { Answer, Asked, Question, Stand, SweptRange } from "./asked.ts"
+import { sinceBought } from "./since-bought.ts"
 
 /** Works out a question part by part, each when it is asked for; the last part is "done". Never throws for what a person typed. */
 export function* answer(definition: Definition, asked: Asked): Generator<Answer, void> {
@@ -60,6 +61,9 @@ export function* answer(definition: Definition, asked: Asked): Generator<Answer,
     }
     case "seek":
       yield sought(definition, asked, question, refused)
+      break
+    case "since":
+      yield { kind: "since", since: sinceBought(openBook(definition, { document }).book, question.scenario) }
       break
     case "compare":
       for (const stand of stands(openBook(definition, { document }).book, question.scenarios))

@@ -800,9 +800,22 @@ export const en = {
     invoice: (supplier: string) => `Invoice: ${supplier}`,
     costLine: (line: string, lines: string) => (lines === "0" ? line : `${line} (${lines})`),
     gone: "Bought, and on the list no more",
+    own: "Something else to buy",
+    ownSays:
+      "What the workbook does not count: hinges, a lamp, paint. It joins the list, its sums and the cost.",
     prices: "Prices",
     pricesSay:
       "One line a thing, a supplier and a break of its price. A list from a yard can be brought in as a file.",
+  },
+
+  since: {
+    title: (scenario: string) => `Since “${scenario}”`,
+    says: "Had you bought all that was on its list, this is what the open scenario still wants, and what may go back.",
+    same: "Nothing to buy or to return: the list is as it was.",
+    toBuy: "To buy",
+    toReturn: "May go back",
+    gone: "On the list no more, so all of it may go back",
+    recounted: "Counted in another unit since: compare these by hand",
   },
 
   setOut: {

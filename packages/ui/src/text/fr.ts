@@ -807,9 +807,22 @@ const words: InterfaceWords = {
     invoice: (supplier) => `Facture : ${supplier}`,
     costLine: (line, lines) => (lines === "0" ? line : `${line} (${lines})`),
     gone: "Acheté, et plus sur la liste",
+    own: "Autre chose à acheter",
+    ownSays:
+      "Ce que le classeur ne compte pas : charnières, lampe, peinture. Cela s’ajoute à la liste, à ses sommes et au coût.",
     prices: "Prix",
     pricesSay:
       "Une ligne par chose, par fournisseur et par palier de prix. La liste d'une cour à bois peut être importée d'un fichier.",
+  },
+
+  since: {
+    title: (scenario) => `Depuis « ${scenario} »`,
+    says: "Si vous aviez acheté tout ce qui était sur sa liste, voici ce que le scénario ouvert demande encore, et ce qui peut être retourné.",
+    same: "Rien à acheter ni à retourner : la liste est restée la même.",
+    toBuy: "À acheter",
+    toReturn: "Peut être retourné",
+    gone: "N’est plus sur la liste : tout peut être retourné",
+    recounted: "Compté dans une autre unité depuis : comparez à la main",
   },
 
   setOut: {
