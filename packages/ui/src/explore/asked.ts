@@ -4,8 +4,10 @@ import type {
   Comparison,
   LanguageId,
   MeasureId,
+  NearValue,
   OwnEntry,
   RemedyView,
+  Share,
   SweepRow,
 } from "@pegbook/engine"
 import type { TableRow } from "../screens/set-out/set-out-model.ts"
@@ -28,6 +30,14 @@ export type Question =
       readonly most: string
       readonly step: string
     }
+  /** The values of an input near its present one, those with the least of `score` first. */
+  | {
+      readonly kind: "near"
+      readonly input: string
+      readonly step: string
+      readonly reach: string
+      readonly score: string
+    }
   /** What an own entry would come to; in place of one that there is, where it is to be changed. */
   | { readonly kind: "draft"; readonly draft: OwnEntry; readonly replacing?: string }
   /** What is to be bought or may go back now, had all been bought that a scenario lists. */
@@ -46,6 +56,8 @@ export interface Asked {
   readonly template: string
   readonly document: BookDocument
   readonly question: Question
+  /** The part of a sweep that this worker is to do; all of it where absent. */
+  readonly share?: Share
 }
 
 /** One scenario, as it stands. */
@@ -83,6 +95,7 @@ export type Answer =
       readonly tried: number
     }
   | { readonly kind: "since"; readonly since: SinceBought }
+  | { readonly kind: "near"; readonly values: readonly NearValue[] }
   | { readonly kind: "compare"; readonly stand: Stand; readonly of: number }
   | { readonly kind: "draft"; readonly measure: MeasureId; readonly text: string }
   /** What was asked cannot be worked out; in words. */

@@ -486,6 +486,16 @@ export const en = {
     always: "These fail at every value that was tried:",
     noBinds: "Nothing stops it before the end of the search.",
     needStep: "Say how large a step is.",
+    near: "Sizes near yours that leave least over",
+    nearSays:
+      "Boards and sheets come in set lengths: a size a little shorter or longer may use them to the end. Each is worked out in full.",
+    nearInput: "Size",
+    reach: "As far either way as",
+    score: "As little as can be of",
+    seekNear: "Look near mine",
+    nearTried: (tried: number, shown: number) =>
+      `${many(tried, "size", "sizes")} tried; these are the best ${shown}, those first with which every check passes.`,
+    present: "as it is now",
   },
 
   table: {

@@ -491,6 +491,16 @@ const words: InterfaceWords = {
     always: "Ceci est non conforme à toutes les valeurs essayées :",
     noBinds: "Rien ne l'arrête avant la fin de la recherche.",
     needStep: "Dites de combien est un pas.",
+    near: "Dimensions proches des vôtres qui laissent le moins de restes",
+    nearSays:
+      "Planches et panneaux se vendent en longueurs fixes : une dimension un peu plus courte ou plus longue peut les employer jusqu’au bout. Chacune est calculée en entier.",
+    nearInput: "Dimension",
+    reach: "Aussi loin, de chaque côté, que",
+    score: "Le moins possible de",
+    seekNear: "Chercher près des miennes",
+    nearTried: (tried, shown) =>
+      `${many(tried, "dimension essayée", "dimensions essayées")} ; voici les ${shown} meilleures, d’abord celles qui passent toutes les vérifications.`,
+    present: "comme maintenant",
   },
 
   table: {

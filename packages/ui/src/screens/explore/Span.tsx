@@ -14,6 +14,7 @@ import {
   triableInputs,
 } from "./explore-model.ts"
 import { LineChart } from "./LineChart.tsx"
+import { Outcome } from "./Outcome.tsx"
 import { RangeForm } from "./RangeForm.tsx"
 import { ReadyCharts } from "./ReadyCharts.tsx"
 
@@ -280,7 +281,7 @@ export function Span() {
                         </For>
                         <For each={row.values}>{(value) => <td>{value?.text ?? spoken.row.noValue}</td>}</For>
                         <td class="tried-checks">
-                          <Outcome row={row} />
+                          <Outcome failing={row.failing} isRefused={row.problem !== undefined} />
                         </td>
                         <td>
                           <Show when={row.problem === undefined}>
@@ -307,28 +308,5 @@ export function Span() {
         )}
       </Show>
     </section>
-  )
-}
-
-/** Which checks do not pass, each a way to it. */
-function Outcome(props: { readonly row: SweepRow }) {
-  const sheet = useSheet()
-  return (
-    <Show when={props.row.problem === undefined} fallback={spoken.explore.refusedRow}>
-      <Show when={props.row.failing.length > 0} fallback={<span>{spoken.explore.passes}</span>}>
-        <details>
-          <summary>{spoken.explore.fails(props.row.failing.length)}</summary>
-          <ul>
-            <For each={props.row.failing}>
-              {(name) => (
-                <li>
-                  <EntryLink name={name}>{sheet.label(name)}</EntryLink>
-                </li>
-              )}
-            </For>
-          </ul>
-        </details>
-      </Show>
-    </Show>
   )
 }
