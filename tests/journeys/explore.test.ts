@@ -169,6 +169,12 @@ test("a span says how far it has come, and to stop it ends its worker; what was 
   expect(come).toBeLessThan(all)
   await span.getByText(/^[\d,]+ of 11,?773 tried$/).waitFor()
   expect(await span.getByRole("img", { name: /^Chart of/ }).count()).toBe(2)
+  // Of several lines each is told from the others without a colour: by its number, beside where it begins.
+  const chart = span.locator(".chart").first()
+  const legend = await chart.locator(".legend b").allTextContents()
+  expect(legend.length).toBeGreaterThan(8)
+  expect(new Set(legend).size).toBe(legend.length)
+  expect(await chart.locator(".chart-number").count()).toBeGreaterThan(0)
 
   const ended = worker.waitForEvent("close")
   await span.getByRole("button", { name: "Stop" }).click()

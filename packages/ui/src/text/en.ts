@@ -167,6 +167,7 @@ export const en = {
   search: {
     label: "Find an entry",
     placeholder: "Find an entry by name",
+    placeholderShort: "Find",
     hint: "Press / to come here. Arrows choose, Enter goes.",
     none: (words: string) => `Nothing is called “${words}”. Try one word of it.`,
     found: (count: number) => `${many(count, "entry", "entries")} found`,
@@ -490,7 +491,7 @@ export const en = {
     nearSays:
       "Boards and sheets come in set lengths: a size a little shorter or longer may use them to the end. Each is worked out in full.",
     nearInput: "Size",
-    reach: "As far either way as",
+    reach: "Either way by",
     score: "As little as can be of",
     seekNear: "Look near mine",
     nearTried: (tried: number, shown: number) =>
@@ -715,7 +716,7 @@ export const en = {
   guide: {
     title: "First time here?",
     steps: [
-      "Fields with a blue edge are yours to choose. Change one, in feet and inches or in metric.",
+      "Boxes with a heavy edge at the left are yours to choose. Change one, in feet and inches or in metric.",
       "Every other number follows. Those that moved show what they were before.",
       "Press a row to see its formula, why it exists and where it comes from. Press a name in it to walk on.",
       "Save a copy before you try another size, then put the two side by side under Compare.",

@@ -174,6 +174,7 @@ const words: InterfaceWords = {
   search: {
     label: "Trouver une entrée",
     placeholder: "Trouver une entrée par son nom",
+    placeholderShort: "Chercher",
     hint: "Appuyez sur / pour venir ici. Les flèches choisissent, Entrée y va.",
     none: (typed) => `Rien ne s'appelle « ${typed} ». Essayez un seul mot.`,
     found: (count) => many(count, "entrée trouvée", "entrées trouvées"),
@@ -495,7 +496,7 @@ const words: InterfaceWords = {
     nearSays:
       "Planches et panneaux se vendent en longueurs fixes : une dimension un peu plus courte ou plus longue peut les employer jusqu’au bout. Chacune est calculée en entier.",
     nearInput: "Dimension",
-    reach: "Aussi loin, de chaque côté, que",
+    reach: "De part et d’autre",
     score: "Le moins possible de",
     seekNear: "Chercher près des miennes",
     nearTried: (tried, shown) =>
@@ -721,7 +722,7 @@ const words: InterfaceWords = {
   guide: {
     title: "Première fois ici ?",
     steps: [
-      "Les champs au bord bleu sont à vous. Changez-en un, en pieds et pouces ou en métrique.",
+      "Les champs au bord épais, à gauche, sont à vous. Changez-en un, en pieds et pouces ou en métrique.",
       "Tous les autres nombres suivent. Ceux qui ont bougé montrent ce qu'ils étaient avant.",
       "Appuyez sur une ligne pour voir sa formule, pourquoi elle existe et d'où elle vient. Appuyez sur un nom pour aller plus loin.",
       "Enregistrez une copie avant d'essayer une autre dimension, puis mettez les deux côte à côte sous Comparer.",

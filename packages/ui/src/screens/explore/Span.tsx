@@ -240,25 +240,29 @@ export function Span() {
         {(about) => (
           <>
             <For each={about().results}>
-              {(name, place) => (
-                <Show when={seriesOf(rows, place(), shownOf).length > 0}>
-                  <h3>{spoken.explore.chart(sheet.label(name), sheet.label(about().inputs[0] ?? ""))}</h3>
-                  <LineChart
-                    says={spoken.explore.chartSays(
-                      sheet.label(name),
-                      sheet.label(about().inputs[0] ?? ""),
-                      rows.length,
-                    )}
-                    series={seriesOf(rows, place(), shownOf)}
-                  />
-                  <Show when={sheet.entry(name).measure === "money" && isAllNothing(rows, place())}>
-                    <p class="quiet">
-                      {spoken.explore.unpriced}{" "}
-                      <EntryLink name={name}>{spoken.explore.unpricedWhere(sheet.label(name))}</EntryLink>
-                    </p>
+              {(name, place) => {
+                // Once for each time that rows come: all of the chart asks for it.
+                const series = createMemo(() => seriesOf(rows, place(), shownOf))
+                return (
+                  <Show when={series().length > 0}>
+                    <h3>{spoken.explore.chart(sheet.label(name), sheet.label(about().inputs[0] ?? ""))}</h3>
+                    <LineChart
+                      says={spoken.explore.chartSays(
+                        sheet.label(name),
+                        sheet.label(about().inputs[0] ?? ""),
+                        rows.length,
+                      )}
+                      series={series()}
+                    />
+                    <Show when={sheet.entry(name).measure === "money" && isAllNothing(rows, place())}>
+                      <p class="quiet">
+                        {spoken.explore.unpriced}{" "}
+                        <EntryLink name={name}>{spoken.explore.unpricedWhere(sheet.label(name))}</EntryLink>
+                      </p>
+                    </Show>
                   </Show>
-                </Show>
-              )}
+                )
+              }}
             </For>
             <h3>{spoken.explore.table}</h3>
             <section class="table-scroll" tabindex={0} aria-label={spoken.table.scroll(spoken.explore.table)}>
