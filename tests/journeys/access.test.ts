@@ -74,6 +74,18 @@ test("with a reader's own colours, what a colour says is still told apart on eve
     if (where === "Worksheet") {
       await apart(".field-refused", ".field:not(.field-refused)")
       await apart(".row-moved:not(.row-open)", ".row:not(.row-moved, .row-open, .row-here)")
+      // What moved, what is open and where one is are three things, and one row may be all of them.
+      await workbook.open("platform_area")
+      await workbook.walk("platform_area", "platform_length")
+      const edge = (selector: string) =>
+        page
+          .locator(selector)
+          .first()
+          .evaluate((row) => getComputedStyle(row).borderInlineStartColor)
+      expect(await edge(".row-open:not(.row-moved)")).toBe(await edge(".row:not(.row-moved, .row-open)"))
+      expect(await edge(".row-moved")).not.toBe(await edge(".row-open:not(.row-moved)"))
+      await apart(".row-open:not(.row-moved)", ".row:not(.row-moved, .row-open)")
+      await apart(".row-here > .row-line", ".row:not(.row-here) > .row-line")
       await workbook.row("supports").locator("td button").nth(5).click()
       await apart(".cell-open", "td:not(.cell-open)")
       const shapes = await page

@@ -1,4 +1,4 @@
-import { openBook, seek, sweep } from "@pegbook/engine"
+import { openBook, seek, seekNear, sweep } from "@pegbook/engine"
 import { demo } from "@pegbook/templates"
 import { expect, test } from "vitest"
 import { openPegbook } from "./browser.ts"
@@ -98,6 +98,35 @@ test("how far an input can go, and what stands in the way; a span that is too lo
   await span.getByText("At most 200 are tried.").waitFor({ timeout: 60_000 })
 })
 
+test("a stranger gets, at one press, the sizes near theirs that leave least over; one is taken into a copy", async () => {
+  const workbook = await openPegbook({ width: 360, height: 740 })
+  const { page } = workbook
+  await workbook.screen("Explore")
+  const near = page.getByRole("region", { name: "Sizes near yours that leave least over" }).first()
+  await near.getByRole("button", { name: "Look near mine" }).click()
+  const rows = near.locator("tr[data-near]")
+  await rows.first().waitFor({ timeout: 90_000 })
+  const { book } = openBook(demo())
+  const wanted = { input: "platform_length", step: "1 in", reach: "12 in", score: "timber_waste" }
+  const found = seekNear(demo(), book.document(), wanted)
+  if ("problem" in found) throw new Error("the search itself was refused")
+  const [best] = found.filter(({ failing }) => failing.length === 0)
+  if (best === undefined) throw new Error("no size near this one passes every check")
+  expect(await rows.first().getAttribute("data-near")).toBe(best.typed)
+  expect(await rows.first().locator("td").first().textContent()).toBe(best.score.text)
+  expect(await near.getByText("as it is now").count()).toBe(1)
+  expect(await workbook.overflow()).toBe(0)
+  // No more is left over than now: by recalculation of the whole workbook, in which it is read.
+  const before = book.entry("timber_waste").reading?.value as number
+  await rows
+    .first()
+    .getByRole("button", { name: /^Try in a copy/ })
+    .click()
+  expect(await workbook.value("timber_waste")).toBe(best.score.text)
+  book.edit("platform_length", best.typed)
+  expect(book.entry("timber_waste").reading?.value).toBeLessThanOrEqual(before)
+})
+
 test("a span says how far it has come, and to stop it ends its worker; what was tried stays, and it can be asked again", async () => {
   const workbook = await openPegbook({ width: 360, height: 740 })
   const { page } = workbook
@@ -127,6 +156,12 @@ test("a span says how far it has come, and to stop it ends its worker; what was 
   const rows = span.locator("tr[data-tried]")
   await rows.nth(2).waitFor({ timeout: 60_000 })
   expect(page.workers()).toContain(worker)
+  // As many as there are cores, up to four.
+  const cores = await page.evaluate(() => navigator.hardwareConcurrency)
+  expect(page.workers()).toHaveLength(Math.min(4, cores))
+  // However fast each of them is, the rows stand in their order.
+  const spacings = await rows.locator("th:first-child").allTextContents()
+  expect(new Set(spacings.slice(0, 61))).toEqual(new Set([`1' 0"`]))
   const progress = span.getByRole("progressbar")
   expect(await progress.getAttribute("max")).toBe(`${all}`)
   const come = Number(await progress.getAttribute("value"))
@@ -134,11 +169,17 @@ test("a span says how far it has come, and to stop it ends its worker; what was 
   expect(come).toBeLessThan(all)
   await span.getByText(/^[\d,]+ of 11,?773 tried$/).waitFor()
   expect(await span.getByRole("img", { name: /^Chart of/ }).count()).toBe(2)
+  // Of several lines each is told from the others without a colour: by its number, beside where it begins.
+  const chart = span.locator(".chart").first()
+  const legend = await chart.locator(".legend b").allTextContents()
+  expect(legend.length).toBeGreaterThan(8)
+  expect(new Set(legend).size).toBe(legend.length)
+  expect(await chart.locator(".chart-number").count()).toBeGreaterThan(0)
 
   const ended = worker.waitForEvent("close")
   await span.getByRole("button", { name: "Stop" }).click()
   await ended
-  expect(page.workers()).not.toContain(worker)
+  await expect.poll(() => page.workers()).toEqual([])
   await span.getByText("Stopped; this is what was tried until then.").waitFor()
   const stopped = await rows.count()
   expect(stopped).toBeLessThan(all)
@@ -152,5 +193,5 @@ test("a span says how far it has come, and to stop it ends its worker; what was 
   const left = second.waitForEvent("close")
   await workbook.screen("Worksheet")
   await left
-  expect(page.workers()).not.toContain(second)
+  await expect.poll(() => page.workers()).toEqual([])
 })

@@ -58,3 +58,60 @@ test("what was bought from is sealed: it refuses changes, and later ones show ag
   expect(await workbook.complaint("platform_length")).toContain("Bought in May")
   expect(await workbook.value("platform_length")).toBe("20' 0\"")
 })
+
+test("ticks, notes, own entries, copies, titles and starting again are steps as well: taken back one by one after a reload", async () => {
+  const workbook = await openPegbook()
+  const { page } = workbook
+  const undo = workbook.button("Take back the last change")
+  await workbook.enter("platform_length", "18 ft")
+  await workbook.screen("Steps")
+  const tick = page.getByRole("checkbox", { name: /^Done: / }).first()
+  await tick.check()
+  await page.keyboard.press("Control+z")
+  expect(await tick.isChecked()).toBe(false)
+  await page.keyboard.press("Control+Shift+z")
+  expect(await tick.isChecked()).toBe(true)
+  const note = page.getByRole("textbox", { name: /^Your notes on: / }).first()
+  await note.fill("The string sags.")
+  await note.blur()
+
+  await workbook.screen("Worksheet")
+  await workbook.saveCopy("Longer")
+  await workbook.enter("platform_length", "24 ft")
+  await workbook.button("Start again from the template’s values").click()
+  expect(await workbook.value("platform_length")).toBe("20' 0\"")
+  await workbook.saved()
+  await workbook.reload()
+
+  await workbook.screen("Changes")
+  const says = page.locator("[data-step] .change-says")
+  expect((await says.allTextContents()).slice(0, 2)).toEqual([
+    expect.stringContaining("put back what the template has"),
+    expect.stringMatching(/18 ft → 24 ft$/),
+  ])
+  await page.getByText(/^Your notes on .*: blank → “The string sags.”$/).waitFor()
+  await page.getByText(/^Ticked: /).waitFor()
+
+  await undo.click()
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe("24' 0\"")
+  await undo.click()
+  expect(await workbook.value("platform_length")).toBe("18' 0\"")
+  await undo.click()
+  expect(await workbook.scenarios()).toHaveLength(1)
+  await workbook.screen("Steps")
+  await undo.click()
+  await page.getByText(/^Taken back: Your notes on/).waitFor()
+  expect(await tick.isChecked()).toBe(true)
+  await undo.click()
+  expect(await tick.isChecked()).toBe(false)
+})
+
+test("what is taken back below a notice is what the notice is about, never a later change", async () => {
+  const workbook = await openPegbook()
+  await workbook.enter("platform_length", "18 ft")
+  await workbook.button("Start again from the template’s values").click()
+  await workbook.page.getByText("is back to the template’s values").waitFor()
+  await workbook.enter("platform_width", "10 ft")
+  expect(await workbook.page.getByText("is back to the template’s values").count()).toBe(0)
+})

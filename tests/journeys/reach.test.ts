@@ -57,6 +57,18 @@ test("a narrow window never scrolls sideways, and what is pressed there is large
     }
   }
   await fits("as it opens")
+  for (const width of [320, 360]) {
+    await page.setViewportSize({ width, height: 740 })
+    const room = await page.locator(".search-field").evaluate((field) => {
+      const { font, paddingLeft, paddingRight } = getComputedStyle(field)
+      const pen = document.createElement("canvas").getContext("2d")
+      if (pen === null || !(field instanceof HTMLInputElement)) return 0
+      pen.font = font
+      const inside = field.clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight)
+      return inside - pen.measureText(field.placeholder).width
+    })
+    expect(room, `what the search field says, at ${width}`).toBeGreaterThan(0)
+  }
   await workbook.enter("platform_length", "18 ft")
   await workbook.enter("platform_width", "wide")
   for (const name of ["joist_count", "supports", "soil_bearing_check", "block_count"]) {

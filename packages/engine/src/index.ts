@@ -27,6 +27,7 @@ export type { Unproven } from "./book/settled.ts"
 export type { StageNeedView, StageTableView, StageView } from "./book/stages.ts"
 export {
   rangeAround,
+  type Share,
   type SweepEnd,
   type SweepRow,
   type SweepWanted,
@@ -80,7 +81,7 @@ export type {
   Rows,
   TableEntry,
 } from "./definition/entry.ts"
-export type { Exploration } from "./definition/exploration.ts"
+export type { Exploration, Thrift } from "./definition/exploration.ts"
 export type { Proof, Solution, SolverGiven, SolverReport, SolverValue } from "./definition/solver.ts"
 export type { Source, SourceKind } from "./definition/source.ts"
 export type { Cell, Stage, StageNeed, StageTable, StageValue } from "./definition/stage.ts"

@@ -1,4 +1,4 @@
-import type { Exploration } from "@pegbook/engine"
+import type { Exploration, Thrift } from "@pegbook/engine"
 
 /** Timber is shown beside the cost, which counts only what has a price; where none has, the cost is a flat line, and so is last. */
 const COST = ["timber_mass", "total_cost"] as const
@@ -36,3 +36,14 @@ export const BY_JOISTS_AND_SUPPORTS = explorationsBy({
   members: ["joist_spacing", "joist_count"],
   supports: "support_spacing_max",
 })
+
+/** An inch or so moves every piece that is cut; a foot either way is still the platform that was wanted. */
+const thriftOf = (...wastes: readonly string[]): Thrift => ({
+  inputs: ["platform_length", "platform_width"],
+  step: { us: "1 in", metric: "25 mm" },
+  reach: { us: "12 in", metric: "300 mm" },
+  wastes,
+})
+
+export const THRIFT_OF_TIMBER = thriftOf("timber_waste")
+export const THRIFT_OF_TIMBER_AND_SHEETS = thriftOf("timber_waste", "sheet_waste")

@@ -70,6 +70,8 @@ export interface Book {
    * column or table of figures, the rows of an entered table.
    */
   restore(name: string): EditResult
+  /** Puts all that was typed in the open scenario back to what the template has, in one step. */
+  startAgain(): EditResult
   /** What the last change moved; empty after opening. */
   moved(): readonly Moved[]
   /** The same for one name, a table with its columns; what it does not lean on is not worked out for that. */
@@ -130,8 +132,8 @@ export interface Book {
   stages(): readonly StageView[]
   /** What was ticked and noted of each stage, by its id; of all scenarios together, for one thing is built. */
   progress(): Readonly<Record<string, StageProgress>>
-  /** Changes what is kept of one stage. */
-  note(stage: string, change: StageProgress): void
+  /** Changes what is kept of one stage; a step of the history as any other. */
+  note(stage: string, change: StageProgress): EditResult
 
   /** The solved tables that a prover may still solve better, and what to ask it. */
   unproven(): readonly Unproven[]

@@ -20,6 +20,7 @@ export function changesBetween(before: State, after: State): readonly Change[] {
     if (!old.has(scenario.id))
       changes.push({ of: "scenario", place, from: null, to: toScenarioDocument(scenario) })
   if (before.own !== after.own) changes.push(...betweenOwn(before.own, after.own))
+  if (before.progress !== after.progress) changes.push(...betweenProgress(before.progress, after.progress))
   if (before.current !== after.current)
     changes.push({ of: "current", from: before.current, to: after.current })
   if (before.system !== after.system) changes.push({ of: "units", from: before.system, to: after.system })
@@ -80,6 +81,13 @@ function* betweenOwn(before: State["own"], after: State["own"]): Generator<Chang
   }
 }
 
+function* betweenProgress(before: State["progress"], after: State["progress"]): Generator<Change> {
+  for (const stage of new Set([...Object.keys(before), ...Object.keys(after)])) {
+    const [from, to] = [before[stage] ?? null, after[stage] ?? null]
+    if (JSON.stringify(from) !== JSON.stringify(to)) yield { of: "progress", stage, from, to }
+  }
+}
+
 /** Applies changes, forwards or backwards. What has lost its place, as in a file changed by hand, is passed over. */
 export function applyChanges(state: State, changes: readonly Change[], way: "forwards" | "backwards"): State {
   const draft = new Draft(state)
@@ -101,12 +109,14 @@ class Draft {
   #own: State["own"][number][] | undefined
   #current: string
   #system: State["system"]
+  readonly #progress: Map<string, State["progress"][string]>
 
   constructor(before: State) {
     this.#before = before
     this.#scenarios = [...before.scenarios]
     this.#current = before.current
     this.#system = before.system
+    this.#progress = new Map(Object.entries(before.progress))
   }
 
   put(change: Change, side: "from" | "to"): void {
@@ -144,6 +154,12 @@ class Draft {
       case "own":
         this.#putOwn(change, side)
         break
+      case "progress": {
+        const put = change[side]
+        if (put === null) this.#progress.delete(change.stage)
+        else this.#progress.set(change.stage, put)
+        break
+      }
     }
   }
 
@@ -152,7 +168,8 @@ class Draft {
     const scenarios = this.#scenarios.length > 0 ? this.#scenarios : this.#before.scenarios
     const isThere = (id: string): boolean => scenarios.some((scenario) => scenario.id === id)
     const current = [this.#current, this.#before.current].find(isThere) ?? scenarios[0]?.id ?? ""
-    return { scenarios, current, system: this.#system, own: this.#own ?? this.#before.own }
+    const own = this.#own ?? this.#before.own
+    return { scenarios, current, system: this.#system, own, progress: Object.fromEntries(this.#progress) }
   }
 
   #scenario(id: string): OpenScenario | undefined {

@@ -1,6 +1,6 @@
 import type { Definition } from "../definition/definition.ts"
 import type { TableEntry } from "../definition/entry.ts"
-import { checkExploration } from "../definition/exploration.ts"
+import { checkExploration, checkThrift } from "../definition/exploration.ts"
 import { checkDrawing } from "../drawing/names.ts"
 import { nearNames } from "../formula/near-names.ts"
 import type { ValueType } from "../formula/value-type.ts"
@@ -68,6 +68,8 @@ function compileAnew(definition: Definition): Compiled {
   for (const exploration of definition.explorations ?? []) {
     checkExploration(definition.id, exploration, (name) => items.has(name))
   }
+  if (definition.thrift !== undefined)
+    checkThrift(definition.id, definition.thrift, (name) => items.has(name))
   for (const stage of definition.stages ?? []) checkStage(definition.id, stage, (name) => items.has(name))
   const problems = new Map<string, Problem[]>()
   const report = (id: string, problem: Problem): void => {

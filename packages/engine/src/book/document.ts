@@ -5,7 +5,7 @@ import { notPlainData } from "./plain-data.ts"
 import { z } from "./zod.ts"
 
 export const DOCUMENT_FORMAT = "pegbook-workbook"
-export const DOCUMENT_VERSION = 2
+export const DOCUMENT_VERSION = 3
 
 const Title = z.string().check(z.maxLength(200))
 const Name = z.string().check(z.maxLength(200))
@@ -67,6 +67,12 @@ const ChangeSchema = z.discriminatedUnion("of", [
     from: z.nullable(OwnEntrySchema),
     to: z.nullable(OwnEntrySchema),
   }),
+  z.object({
+    of: z.literal("progress"),
+    stage: Name,
+    from: z.nullable(StageProgressSchema),
+    to: z.nullable(StageProgressSchema),
+  }),
 ])
 
 const StepSchema = z.looseObject({
@@ -108,8 +114,11 @@ export type Step = z.infer<typeof StepSchema>
 /** Version 2 brought the user's own entries, the history, and sealed scenarios. */
 const toVersion2: Migration = (json) => ({ ...json, own: [], history: { past: [], future: [] } })
 
+/** Version 3 brought what is ticked and noted into the history: an older program would refuse such a step as no workbook's. */
+const toVersion3: Migration = (json) => ({ ...json })
+
 /** Steps from each older version to the next, in order; the first leads from version 1 to version 2. */
-const MIGRATIONS: readonly Migration[] = [toVersion2]
+const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3]
 
 /** Reads what was saved, by this or an older version. Never throws; a problem says why it could not be read. */
 export function readDocument(json: unknown): {

@@ -70,7 +70,6 @@ export function openBook(
     build: options.graph ?? buildDoubleGraph,
     now: options.now ?? Date.now,
     settled: new Settled(),
-    progress: document?.progress ?? {},
     unknown: document === undefined ? {} : unknownMembers(document),
   }
   const work = new Work(compiled, fixed.holding, fixed.build, scenarioOf(state, state.current), fixed.settled)
@@ -89,7 +88,6 @@ interface Fixed {
   readonly build: GraphBuilder
   readonly now: () => number
   readonly settled: Settled
-  readonly progress: Readonly<Record<string, StageProgress>>
   /** Members of the saved document that this version does not know. */
   readonly unknown: Readonly<Record<string, unknown>>
 }
@@ -112,15 +110,12 @@ class OpenBook implements Book {
   readonly #listeners = new Set<(change: BookChange) => void>()
   readonly #usedIds: Set<string>
   #state: State
-  /** Beside the state: what is built stays built, whatever is undone. */
-  #progress: Readonly<Record<string, StageProgress>>
   #sections: Definition["sections"]
   readonly #shown: Shown
 
   constructor(fixed: Fixed, state: State, sections: Definition["sections"], work: Work, history: History) {
     this.#fixed = fixed
     this.#state = state
-    this.#progress = fixed.progress
     this.#sections = sections
     this.#history = history
     this.#shown = new Shown(fixed.holding, work, this.#current, state.system)
@@ -211,6 +206,10 @@ class OpenBook implements Book {
 
   restore(name: string): EditResult {
     return this.#type(restoreIn(this.#current, name, this.#items))
+  }
+
+  startAgain(): EditResult {
+    return this.#type({ scenario: { ...this.#current, typed: new Map(), tables: new Map() } })
   }
 
   moved(): readonly Moved[] {
@@ -369,12 +368,15 @@ class OpenBook implements Book {
   }
 
   progress(): Readonly<Record<string, StageProgress>> {
-    return this.#progress
+    return this.#state.progress
   }
 
-  note(stage: string, change: StageProgress): void {
-    this.#progress = { ...this.#progress, [stage]: { ...this.#progress[stage], ...change } }
-    this.#tell("changed")
+  note(stage: string, change: StageProgress): EditResult {
+    const { progress } = this.#state
+    return this.#go({
+      ...this.#state,
+      progress: { ...progress, [stage]: { ...progress[stage], ...change } },
+    })
   }
 
   problems(): readonly Problem[] {
@@ -389,6 +391,7 @@ class OpenBook implements Book {
   }
 
   document(): BookDocument {
+    const { progress } = this.#state
     return {
       ...this.#fixed.unknown,
       format: DOCUMENT_FORMAT,
@@ -399,7 +402,7 @@ class OpenBook implements Book {
       scenarios: this.#state.scenarios.map(toScenarioDocument),
       own: [...this.#state.own],
       history: this.#history.toDocument(),
-      ...(Object.keys(this.#progress).length === 0 ? {} : { progress: this.#progress }),
+      ...(Object.keys(progress).length === 0 ? {} : { progress }),
     }
   }
 

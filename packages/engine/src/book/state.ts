@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../units/measure.ts"
-import type { BookDocument } from "./document.ts"
+import type { BookDocument, StageProgress } from "./document.ts"
 import type { OwnEntry } from "./own-entry.ts"
 import { FIRST_TITLE, fromScenarioDocument, type Scenario } from "./scenario.ts"
 
@@ -11,6 +11,8 @@ export interface State {
   readonly current: string
   readonly system: UnitSystem
   readonly own: readonly OwnEntry[]
+  /** What was ticked and noted of each stage, by its id; of all scenarios together, for one thing is built. */
+  readonly progress: Readonly<Record<string, StageProgress>>
 }
 
 /** A workbook in which nothing was done yet. */
@@ -23,14 +25,14 @@ export function newState(system: UnitSystem): State {
     sealed: false,
     unknown: {},
   }
-  return { scenarios: [first], current: first.id, system, own: [] }
+  return { scenarios: [first], current: first.id, system, own: [], progress: {} }
 }
 
 /** As it was saved; where the scenario that was open is not there, the first one is. */
-export function savedState({ scenarios, current, unitSystem, own }: BookDocument): State {
+export function savedState({ scenarios, current, unitSystem, own, progress = {} }: BookDocument): State {
   const open = scenarios.find((scenario) => scenario.id === current) ?? scenarios[0]
   const read = scenarios.map(fromScenarioDocument)
-  return { scenarios: read, current: open?.id ?? current, system: unitSystem, own }
+  return { scenarios: read, current: open?.id ?? current, system: unitSystem, own, progress }
 }
 
 /** @throws RangeError where no scenario has this id */

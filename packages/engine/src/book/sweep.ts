@@ -26,6 +26,13 @@ export interface SweepWanted {
   /** Names of entries to read. */
   readonly results: readonly string[]
   readonly graph?: GraphBuilder
+  /** Only every `of`-th row, from the row `part` (from 0): for several who work out one sweep together. All where absent. */
+  readonly share?: Share
+}
+
+export interface Share {
+  readonly part: number
+  readonly of: number
 }
 
 export interface SweepRow {
@@ -52,7 +59,7 @@ export interface SweepEnd {
 export function* sweepRows(
   definition: Definition,
   document: BookDocument,
-  { inputs, results, graph }: SweepWanted,
+  { inputs, results, graph, share = { part: 0, of: 1 } }: SweepWanted,
 ): Generator<SweepRow, void> {
   const trial = openTrial(definition, document, graph)
   for (const name of results) {
@@ -60,8 +67,10 @@ export function* sweepRows(
     if (item?.kind !== "value") throw new RangeError(`there is no entry ${name} to read`)
   }
   const [first, second] = inputs
+  let index = 0
   for (const one of first.values) {
     for (const other of second?.values ?? [undefined]) {
+      if (index++ % share.of !== share.part) continue
       const texts =
         second === undefined || other === undefined
           ? [[first.name, one]]

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../units/measure.ts"
 import type { Drawing } from "./drawing.ts"
 import type { Entry } from "./entry.ts"
-import type { Exploration } from "./exploration.ts"
+import type { Exploration, Thrift } from "./exploration.ts"
 import type { Stage } from "./stage.ts"
 
 /** A part of the build, in the order of the work. */
@@ -29,4 +29,6 @@ export interface Definition {
   readonly drawings?: readonly Drawing[]
   /** What a newcomer may ask of other values at one press, in the order offered. */
   readonly explorations?: readonly Exploration[]
+  /** Sizes that may be moved a little so that less of what is bought is left over. */
+  readonly thrift?: Thrift
 }

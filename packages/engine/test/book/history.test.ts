@@ -66,6 +66,9 @@ const DEEDS: readonly (readonly [string, (book: Book) => unknown])[] = [
         formula: "slot * 3",
       }),
   ],
+  ["a step of the work ticked", (book) => book.note("mark", { done: true })],
+  ["a note on it", (book) => book.note("mark", { note: "The string sags." })],
+  ["all put back to the template", (book) => book.startAgain()],
   ["an own entry removed", (book) => book.removeEntry("slot", { evenIfUsed: true })],
 ]
 
@@ -251,7 +254,7 @@ describe("a document of version 1", () => {
     later: { kept: true },
   }
 
-  test("is brought to version 2 with what it does not know kept, and a history from here on", () => {
+  test("is brought to this version with what it does not know kept, and a history from here on", () => {
     const { document } = readDocument(old)
     if (document === undefined) throw new Error("it cannot be read")
     const { book, problems } = openBook(define(...ENTRIES), { document })
@@ -260,8 +263,22 @@ describe("a document of version 1", () => {
     expect(book.history()).toEqual([])
     book.edit("width", "8 m")
     book.undo()
-    expect(book.document()).toMatchObject({ ...old, version: 2 })
+    expect(book.document()).toMatchObject({ ...old, version: 3 })
   })
+})
+
+test("after starting again the steps before it still say how things stood", () => {
+  const book = bookOf(ENTRIES)
+  book.edit("width", "5 m")
+  book.edit("length", "2 m")
+  expect(book.startAgain().accepted).toBe(true)
+  expect([value(book, "width"), value(book, "length")]).toEqual([4, 3])
+  const [first] = book.history()
+  book.copyAt(first?.number ?? 0)
+  expect([value(book, "width"), value(book, "length")]).toEqual([5, 3])
+  book.undo()
+  book.undo()
+  expect([value(book, "width"), value(book, "length")]).toEqual([5, 2])
 })
 
 test("a history that does not fit its workbook is followed as far as it goes", () => {

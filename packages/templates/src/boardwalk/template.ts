@@ -1,7 +1,7 @@
 import type { Definition, Section } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { BOARDWALK_DRAWINGS } from "../drawings/index.ts"
-import { explorationsBy } from "../explorations.ts"
+import { explorationsBy, THRIFT_OF_TIMBER } from "../explorations.ts"
 import { OFFERS } from "../offers.ts"
 import { boardsOn } from "../parts/boards.ts"
 import { cleats } from "../parts/cleats.ts"
@@ -145,6 +145,7 @@ export const boardwalk: Definition = {
     "Wet boards are slippery: brush leaves and moss off, and keep them out of deep shade where you can.",
   ],
   drawings: BOARDWALK_DRAWINGS,
+  thrift: THRIFT_OF_TIMBER,
   explorations: explorationsBy({
     members: ["stringer_spacing_max", "stringer_count"],
     supports: "sleeper_spacing_max",

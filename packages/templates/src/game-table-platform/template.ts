@@ -1,6 +1,6 @@
 import type { Definition } from "@pegbook/engine"
 import { GAME_TABLE_DRAWINGS } from "../drawings/index.ts"
-import { BY_JOISTS_AND_SUPPORTS } from "../explorations.ts"
+import { BY_JOISTS_AND_SUPPORTS, THRIFT_OF_TIMBER_AND_SHEETS } from "../explorations.ts"
 import { OFFERS } from "../offers.ts"
 import { blocking } from "../parts/blocking.ts"
 import { blocks } from "../parts/blocks.ts"
@@ -98,5 +98,6 @@ export const gameTablePlatform: Definition = {
     "Wear eye, ear and breathing protection when you saw treated timber or concrete, and lift heavy pieces with a second person.",
   ],
   drawings: GAME_TABLE_DRAWINGS,
+  thrift: THRIFT_OF_TIMBER_AND_SHEETS,
   explorations: BY_JOISTS_AND_SUPPORTS,
 }

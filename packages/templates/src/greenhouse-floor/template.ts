@@ -1,7 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { GREENHOUSE_DRAWINGS } from "../drawings/index.ts"
-import { BY_JOISTS_AND_SUPPORTS } from "../explorations.ts"
+import { BY_JOISTS_AND_SUPPORTS, THRIFT_OF_TIMBER } from "../explorations.ts"
 import { OFFERS } from "../offers.ts"
 import { BEARERS_ON_SLABS, bearerJoints, bearers, bearerTies } from "../parts/bearers.ts"
 import { blocking } from "../parts/blocking.ts"
@@ -155,5 +155,6 @@ export const greenhouseFloor: Definition = {
     "Electricity in a wet house kills: have sockets, heaters and lamps fitted by a qualified electrician.",
   ],
   drawings: GREENHOUSE_DRAWINGS,
+  thrift: THRIFT_OF_TIMBER,
   explorations: BY_JOISTS_AND_SUPPORTS,
 }

@@ -1,7 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { DECK_DRAWINGS } from "../drawings/index.ts"
-import { BY_JOISTS_AND_SUPPORTS } from "../explorations.ts"
+import { BY_JOISTS_AND_SUPPORTS, THRIFT_OF_TIMBER } from "../explorations.ts"
 import { OFFERS } from "../offers.ts"
 import { beamPlankScrews, beamTies } from "../parts/beam-fixings.ts"
 import { beamJoints, beamLayout } from "../parts/beams.ts"
@@ -138,5 +138,6 @@ export const groundLevelDeck: Definition = {
     "Wear eye, ear and breathing protection when you saw treated timber or concrete, and lift heavy pieces with a second person.",
   ],
   drawings: DECK_DRAWINGS,
+  thrift: THRIFT_OF_TIMBER,
   explorations: BY_JOISTS_AND_SUPPORTS,
 }

@@ -10,7 +10,7 @@ import { planReads, solveSupplierPlans } from "../solvers/supplier-plans.ts"
 import { ARITHMETIC, USER } from "../sources.ts"
 import { practice } from "../sources-frame.ts"
 import { rowChoice } from "./row-choice.ts"
-import { buyingRules, purchases, yourPrices, yourSuppliers } from "./your-prices.ts"
+import { buyingRules, ownThings, purchases, yourPrices, yourSuppliers } from "./your-prices.ts"
 
 /**
  * What is bought, where, and what it costs by the user's own prices; and what of it is bought already.
@@ -23,6 +23,7 @@ export function pricesOf(things: readonly BoughtThing[]): Section {
     title: "Buying list and cost",
     says: "Everything to buy. Enter what your own yard asks; no price is known to this workbook.",
     entries: [
+      ownThings,
       yourPrices(things),
       yourSuppliers,
       buyingRules,

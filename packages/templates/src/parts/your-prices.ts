@@ -55,6 +55,26 @@ export function yourPrices(things: readonly BoughtThing[]): TableEntry {
   }
 }
 
+export const ownThings: TableEntry = {
+  kind: "table",
+  name: "own_things",
+  label: "Your own things to buy",
+  rows: { kind: "input", most: 200, default: [] },
+  why: "What this workbook does not count: a gate hinge, a lamp, a tin of paint. It joins the buying list, the invoices and the cost.",
+  sources: [USER],
+  columns: [
+    yours("item", "What", "text", "What to ask for."),
+    yours("quantity", "How many", "ratio", "How many you need, spare and all."),
+    yours("unit", "Of", "text", "What you count: each, bag, tin, ft. Left empty: each."),
+    yours(
+      "price",
+      "Price of one",
+      "text",
+      "In money, without tax. May be left empty, or stand in your prices.",
+    ),
+  ],
+}
+
 export const yourSuppliers: TableEntry = {
   kind: "table",
   name: "suppliers",

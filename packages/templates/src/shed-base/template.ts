@@ -1,7 +1,7 @@
 import type { Definition } from "@pegbook/engine"
 import { adapt } from "../adapt.ts"
 import { SHED_DRAWINGS } from "../drawings/index.ts"
-import { BY_JOISTS_AND_SUPPORTS } from "../explorations.ts"
+import { BY_JOISTS_AND_SUPPORTS, THRIFT_OF_TIMBER_AND_SHEETS } from "../explorations.ts"
 import { OFFERS } from "../offers.ts"
 import { blocking } from "../parts/blocking.ts"
 import { cutFill, cutFillColumns, groundGrid } from "../parts/cut-fill.ts"
@@ -165,5 +165,6 @@ export const shedBase: Definition = {
     "Wear eye, ear and breathing protection when you saw treated timber or cut slabs, and lift heavy pieces with a second person.",
   ],
   drawings: SHED_DRAWINGS,
+  thrift: THRIFT_OF_TIMBER_AND_SHEETS,
   explorations: BY_JOISTS_AND_SUPPORTS,
 }

@@ -41,7 +41,7 @@ export function solveBuyList(things: readonly BoughtThing[]): (given: SolverGive
         stage,
         stages: all,
       }
-      const usedHere = line.isTimber ? line.need : used
+      const usedHere = line.isTimber || line.isOwn ? line.need : used
       if (taken.length === 0) {
         without.push(line.label)
         return [{ ...place, ...unpriced(line, usedHere, only === undefined ? undefined : plan) }]

@@ -11,6 +11,7 @@ import {
 } from "./bought-things.ts"
 import { lengthInWords } from "./length-in-words.ts"
 import type { Offer, OrderLine, OrderSupplier } from "./order-choice.ts"
+import { OWN_READS, type OwnThing, readOwnThings } from "./own-things.ts"
 import {
   dayOf,
   PRICE_READS,
@@ -29,7 +30,15 @@ export function buyingReads(things: readonly BoughtThing[]): readonly string[] {
     ...(packs === undefined ? [] : [packs.count, packs.size]),
   ])
   return [
-    ...new Set([...TIMBER_READS, ...names, ...PRICE_READS, ...SUPPLIER_READS, ...RULE_READS, "tax_rate"]),
+    ...new Set([
+      ...TIMBER_READS,
+      ...names,
+      ...OWN_READS,
+      ...PRICE_READS,
+      ...SUPPLIER_READS,
+      ...RULE_READS,
+      "tax_rate",
+    ]),
   ]
 }
 
@@ -61,6 +70,8 @@ export interface PricedLine extends OrderLine {
   readonly item: string
   readonly label: string
   readonly isTimber: boolean
+  /** The user added it: all of it is used, by no step that the workbook knows. */
+  readonly isOwn?: true
   readonly length: number
   readonly unit: string
   /** Sold in packs as the design counts them: so many, of so many, by a name. */
@@ -91,15 +102,19 @@ const USUAL_AGE = 60
 /** Everything to buy with the offers for it, from the design and the user's tables. */
 export function readBuying(given: SolverGiven, things: readonly BoughtThing[]): BuyingPlan {
   const prices = readPrices(given)
-  const suppliers = readSuppliers(given, prices.rows)
-  const unmet = [...prices.unmet, ...suppliers.unmet]
+  const counted = [...timberBought(given).map(({ size }) => size), ...things.map(({ item }) => item)]
+  const own = readOwnThings(given, new Set(counted.map(keyOf)))
+  const priceRows = [...own.rows.flatMap(({ price }) => price ?? []), ...prices.rows]
+  const suppliers = readSuppliers(given, priceRows)
+  const unmet = [...prices.unmet, ...suppliers.unmet, ...own.unmet]
   const byItem = new Map<string, PriceRow[]>()
-  for (const row of prices.rows) byItem.set(keyOf(row.item), [...(byItem.get(keyOf(row.item)) ?? []), row])
+  for (const row of priceRows) byItem.set(keyOf(row.item), [...(byItem.get(keyOf(row.item)) ?? []), row])
   const of = (item: string): readonly PriceRow[] => byItem.get(keyOf(item)) ?? []
   const place = (name: string) => suppliers.rows.findIndex(({ supplier }) => keyOf(supplier) === keyOf(name))
   const lines = [
     ...timberLines(given, of, place, unmet),
     ...things.flatMap((thing) => thingLine(given, thing, of, place, unmet)),
+    ...own.rows.map((thing) => ownLine(thing, of, place, unmet)),
   ]
   const tax = given.number("tax_rate")
   const rule = (name: (typeof RULE_READS)[number]): string => String(given.column(name)[0] ?? "").trim()
@@ -197,6 +212,20 @@ function thingLine(
       offers: offersOf(line, of(item), basis, place, unmet),
     },
   ]
+}
+
+/** A thing of the user's own is counted by the word that they counted it by, and by no other. */
+function ownLine(
+  { item, need, unit }: OwnThing,
+  of: (item: string) => readonly PriceRow[],
+  place: (supplier: string) => number,
+  unmet: string[],
+): PricedLine {
+  const line = { item, label: item, isTimber: false, isOwn: true, length: 0, unit, need } as const
+  const whole = inUnit(1, unit, "count") !== undefined
+  const basis = (row: PriceRow): Basis | undefined =>
+    sameItem(row.unit, unit) ? { amount: need, counted: unit, whole } : undefined
+  return { ...line, offers: offersOf(line, of(item), basis, place, unmet) }
 }
 
 function isPack(unit: string, pack: string): boolean {

@@ -75,7 +75,7 @@ export function dayInWords(day: number): string {
 }
 
 /** A plain number above nothing, thousands with or without commas; `undefined`: no such number. */
-function amountOf(text: string): number | undefined {
+export function plainNumber(text: string): number | undefined {
   const plain = text.replaceAll(/[\s$]/g, "").replaceAll(/,(?=\d{3}(\D|$))/g, "")
   return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : undefined
 }
@@ -105,7 +105,7 @@ export function readPrices(given: SolverGiven): Read<PriceRow> {
       return fault("length", typed, 'Write it with its unit, as "12 ft".')
     const number = (column: string, text: string): number | undefined | "wrong" => {
       if (text === "") return undefined
-      const read = amountOf(text)
+      const read = plainNumber(text)
       if (read !== undefined && (read > 0 || column === "days")) return read
       fault(column, text, 'Write a plain number, as "25", or leave it empty.')
       return "wrong"
@@ -144,7 +144,7 @@ export function readSuppliers(given: SolverGiven, named: readonly PriceRow[]): R
   const unmet: string[] = []
   const money = (column: string, text: string, at: number): number | undefined => {
     if (text === "") return undefined
-    const read = amountOf(text)
+    const read = plainNumber(text)
     if (read === undefined)
       unmet.push(
         `Line ${at + 1} of the suppliers has "${text}" under ${column}, which cannot be read and is left out. Write an amount, as "150", or leave it empty.`,

@@ -29,6 +29,8 @@ export interface Notice {
   /** What can be done about it; pressing one dismisses the notice. */
   readonly choices?: readonly { readonly text: string; readonly act: () => void }[]
   readonly stays?: true
+  /** Its undo takes back the last step, and is gone with the next. */
+  readonly ofLastStep?: true
 }
 
 /** What the screens share besides the workbook itself. */
@@ -63,6 +65,8 @@ export interface Session {
   /** Says something that stays, with what can be done about it. */
   offer(text: string, choices: NonNullable<Notice["choices"]>): void
   say(text: string, undo?: () => void): void
+  /** Says what was done last in the open workbook; until the next change it can be taken back. */
+  sayDone(text: string): void
   dismiss(): void
   /** Of the open workbook. */
   readonly kept: Accessor<KeptState>
@@ -273,7 +277,7 @@ export async function openSession(
       // A better plan of the same things is nothing that is saved, and neither is an edit that is only shown.
       if (change !== "changed") return
       keeperOf(id).changed()
-      setNotice((said) => (said?.undo === undefined && said?.stays === undefined ? undefined : said))
+      setNotice((said) => (said?.stays || (said?.undo && !said.ofLastStep) ? said : undefined))
     })
     batch(() => {
       setCurrent(id)
@@ -397,14 +401,6 @@ export async function openSession(
     preferencesKeeper.changed()
   }
 
-  function reopen(id: string, definition: Definition, document: BookDocument): void {
-    void opening.then(({ openBook }) => {
-      if (current() !== id) return
-      lay(id, mirror(openBook(definition, { document, own: ownHeading() }).book, around))
-      keeperOf(id).changed()
-    })
-  }
-
   const asked = shelf.find(preferences().current ?? "")
   const missed = asked ?? (shelf.list().every(isUnreadable) ? shelf.list()[0] : undefined)
   if (missed !== undefined && "problem" in missed) {
@@ -453,17 +449,10 @@ export async function openSession(
       }),
     remove: (id) => inTurn(() => takeAway(id)),
     startAgain() {
-      const id = current()
       const open = sheet()
       if (open === undefined) return
-      if (open.scenario().sealed) {
-        session.say(spoken.seal.refused)
-        return
-      }
-      const { definition } = open
-      const before = open.document()
-      reopen(id, definition, withoutTyped(before))
-      session.say(spoken.startedAgain(open.scenario().title), () => reopen(id, definition, before))
+      if (open.startAgain().accepted) session.sayDone(spoken.startedAgain(open.scenario().title))
+      else session.say(spoken.seal.refused)
     },
     photos: stores.photos,
     photosCame,
@@ -516,6 +505,10 @@ export async function openSession(
     say(text, undo) {
       setNotice(undo === undefined ? { text } : { text, undo })
     },
+    sayDone(text) {
+      const open = sheet()
+      setNotice({ text, undo: () => void open?.undo(), ofLastStep: true })
+    },
     dismiss: () => setNotice(undefined),
     kept: () => states().get(current()) ?? NOTHING_KEPT,
     preferences,
@@ -542,16 +535,6 @@ export async function openSession(
 
 function isUnreadable(workbook: Shelved): boolean {
   return "problem" in workbook
-}
-
-/** The same document, its open scenario without anything typed. */
-function withoutTyped(document: BookDocument): BookDocument {
-  return {
-    ...document,
-    scenarios: document.scenarios.map((scenario) =>
-      scenario.id === document.current ? { ...scenario, typed: {}, tables: {} } : scenario,
-    ),
-  }
 }
 
 /** The template with this id, or else the demonstration. */

@@ -74,6 +74,8 @@ export interface Sheet {
   endPreview(): void
   editTable(name: string, rows: readonly TypedRow[]): EditResult
   restore(name: string): EditResult
+  /** Puts all that was typed in the open scenario back, in one step. */
+  startAgain(): EditResult
   /** What was typed over figures, formulas and cells of tables of figures in the scenario that is open, by name. */
   typedOver(): readonly string[]
   /** Types into a copy of the open scenario under this title, and switches to it. */
@@ -122,6 +124,7 @@ export interface Sheet {
 }
 
 const EVERYTHING: Touched = () => true
+const NOTHING: Touched = () => false
 
 /** While one preview follows another, as under a finger, what is out of sight waits until they pause. */
 const PAUSE = 150
@@ -132,7 +135,6 @@ const PAUSE = 150
  */
 export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
   const [outline, setOutline] = createSignal(outlineOf(book.sections))
-  const [noted, setNoted] = createSignal(0)
   const [arranged, setArranged] = createSignal(0)
   const [settling, setSettling] = createSignal(false)
   const drawn = new Set((book.definition.drawings ?? []).flatMap((drawing) => [...drawnNames(drawing)]))
@@ -217,6 +219,7 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
     endPreview: () => void changingAll(() => book.endPreview()),
     editTable: (name, rows) => changing(name, () => book.editTable(name, rows)),
     restore: (name) => changing(name, () => book.restore(name)),
+    startAgain: () => changingAll(() => book.startAgain()),
     typedOver: () =>
       tracked(() => {
         const { current, scenarios } = book.document()
@@ -255,13 +258,10 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
       return () => changingAll(putBack)
     },
     stages: () => rest.tracked(() => book.stages()),
-    progress: () => {
-      noted()
-      return book.progress()
-    },
+    progress: () => tracked(() => book.progress()),
     note(stage, change) {
       book.note(stage, change)
-      setNoted((number) => number + 1)
+      refresh(NOTHING, false)
     },
     unproven: () => rest.tracked(() => book.unproven()),
     settle: (table, given, solution) => changing(table, () => book.settle(table, given, solution)).accepted,

@@ -7,10 +7,12 @@ import {
   type Problem,
   type SweptInput,
   seek,
+  seekNear,
   sweepRows,
   sweptValues,
 } from "@pegbook/engine"
 import type { Answer, Asked, Question, Stand, SweptRange } from "./asked.ts"
+import { sinceBought } from "./since-bought.ts"
 
 /** Works out a question part by part, each when it is asked for; the last part is "done". Never throws for what a person typed. */
 export function* answer(definition: Definition, asked: Asked): Generator<Answer, void> {
@@ -52,14 +54,26 @@ export function* answer(definition: Definition, asked: Asked): Generator<Answer,
       const [first, second] = inputs
       if (first === undefined) break
       const of = inputs.reduce((product, { values }) => product * values.length, 1)
-      let index = 0
+      const { part, of: parts } = asked.share ?? { part: 0, of: 1 }
+      let index = part
       const wanted = second === undefined ? ([first] as const) : ([first, second] as const)
-      for (const row of sweepRows(definition, document, { inputs: wanted, results: question.results }))
-        yield { kind: "sweep", row, index: index++, of }
+      const sweep = { inputs: wanted, results: question.results, share: { part, of: parts } }
+      for (const row of sweepRows(definition, document, sweep)) {
+        yield { kind: "sweep", row, index, of }
+        index += parts
+      }
       break
     }
     case "seek":
       yield sought(definition, asked, question, refused)
+      break
+    case "near": {
+      const found = seekNear(definition, document, question)
+      yield "problem" in found ? refused(found.problem) : { kind: "near", values: found }
+      break
+    }
+    case "since":
+      yield { kind: "since", since: sinceBought(openBook(definition, { document }).book, question.scenario) }
       break
     case "compare":
       for (const stand of stands(openBook(definition, { document }).book, question.scenarios))

@@ -2,28 +2,54 @@ import { languageInForce } from "@pegbook/engine"
 import type { Sheet } from "../bridge/sheet.ts"
 import { spoken } from "../text/spoken.ts"
 import type { Answer, AskedIn, Question } from "./asked.ts"
+import { createInOrder } from "./in-order.ts"
+
+/** Each worker holds a workbook of its own. */
+const MOST_WORKERS = 4
 
 /**
- * Asks about the workbook as it stands now, beside the page. Each part of the answer is handed on as it comes; returns
- * what stops it.
+ * Asks about the workbook as it stands now, beside the page: a sweep by as many workers as there are cores, up to four, any
+ * other question by one. Each part of the answer is handed on as it comes, rows of a sweep in their order; returns what stops it.
  */
 export function ask(sheet: Sheet, question: Question, onAnswer: (answer: Answer) => void): () => void {
-  const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" })
+  const of =
+    question.kind === "sweep" ? Math.min(MOST_WORKERS, Math.max(1, navigator.hardwareConcurrency)) : 1
+  const workers = Array.from(
+    { length: of },
+    () => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }),
+  )
+  let over = false
+  const stop = () => {
+    over = true
+    for (const worker of workers) worker.terminate()
+  }
   const end = (last: Answer) => {
-    worker.terminate()
+    if (over) return
+    stop()
     onAnswer(last)
   }
-  worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
-    if (data.kind === "done" || data.kind === "refused") end(data)
-    else onAnswer(data)
-  })
-  worker.addEventListener("error", (event) => {
-    event.preventDefault()
-    end({ kind: "refused", says: spoken.explore.broke, next: spoken.explore.brokeNext })
-  })
+  const inOrder = createInOrder(of, onAnswer)
   // What was done before has no part in it, and may be long.
   const document = { ...sheet.document(), history: { past: [], future: [] } }
-  const asked: AskedIn = { language: languageInForce().id, template: sheet.definition.id, document, question }
-  worker.postMessage(asked)
-  return () => worker.terminate()
+  for (const [part, worker] of workers.entries()) {
+    worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
+      if (data.kind === "refused") end(data)
+      else if (data.kind !== "done") inOrder.come(data)
+      else if (inOrder.isLast()) end(data)
+      else worker.terminate()
+    })
+    worker.addEventListener("error", (event) => {
+      event.preventDefault()
+      end({ kind: "refused", says: spoken.explore.broke, next: spoken.explore.brokeNext })
+    })
+    const asked: AskedIn = {
+      language: languageInForce().id,
+      template: sheet.definition.id,
+      document,
+      question,
+      share: { part, of },
+    }
+    worker.postMessage(asked)
+  }
+  return stop
 }

@@ -4,10 +4,13 @@ import type {
   Comparison,
   LanguageId,
   MeasureId,
+  NearValue,
   OwnEntry,
   RemedyView,
+  Share,
   SweepRow,
 } from "@pegbook/engine"
+import type { TableRow } from "../screens/set-out/set-out-model.ts"
 
 /** A question that takes many recalculations, and is worked out beside the page. */
 export type Question =
@@ -27,8 +30,18 @@ export type Question =
       readonly most: string
       readonly step: string
     }
+  /** The values of an input near its present one, those with the least of `score` first. */
+  | {
+      readonly kind: "near"
+      readonly input: string
+      readonly step: string
+      readonly reach: string
+      readonly score: string
+    }
   /** What an own entry would come to; in place of one that there is, where it is to be changed. */
   | { readonly kind: "draft"; readonly draft: OwnEntry; readonly replacing?: string }
+  /** What is to be bought or may go back now, had all been bought that a scenario lists. */
+  | { readonly kind: "since"; readonly scenario: string }
   /** Each of the others is held against the first. */
   | { readonly kind: "compare"; readonly scenarios: readonly string[] }
 
@@ -43,6 +56,8 @@ export interface Asked {
   readonly template: string
   readonly document: BookDocument
   readonly question: Question
+  /** The part of a sweep that this worker is to do; all of it where absent. */
+  readonly share?: Share
 }
 
 /** One scenario, as it stands. */
@@ -58,6 +73,16 @@ export interface Stand {
   readonly numbers: Readonly<Record<string, { readonly text: string; readonly value: number }>>
 }
 
+/** The list as it is, held against another scenario's as if all of that had been bought. Rows of `still_to_buy`, as they are kept. */
+export interface SinceBought {
+  readonly toBuy: readonly TableRow[]
+  readonly toReturn: readonly TableRow[]
+  /** Bought and on the list no more. */
+  readonly gone: readonly TableRow[]
+  /** Counted in another unit since: neither more nor less can be told. */
+  readonly recounted: readonly TableRow[]
+}
+
 /** One part of an answer; the last of each kind of question says so by `done`. */
 export type Answer =
   | { readonly kind: "remedies"; readonly remedies: readonly RemedyView[] }
@@ -69,6 +94,8 @@ export type Answer =
       readonly binds: readonly string[]
       readonly tried: number
     }
+  | { readonly kind: "since"; readonly since: SinceBought }
+  | { readonly kind: "near"; readonly values: readonly NearValue[] }
   | { readonly kind: "compare"; readonly stand: Stand; readonly of: number }
   | { readonly kind: "draft"; readonly measure: MeasureId; readonly text: string }
   /** What was asked cannot be worked out; in words. */

@@ -14,6 +14,8 @@ import { kindWord } from "../text/entry-words.ts"
 import { spoken } from "../text/spoken.ts"
 
 const MOST = 12
+/** As in the styles: there the undo buttons and the sections leave the field little room. */
+const NARROW = "(max-width: 30rem)"
 
 /** Finds an entry by its name or label. `/` comes here from anywhere, arrows choose, Enter goes. */
 export function Search() {
@@ -23,6 +25,12 @@ export function Search() {
   const [words, setWords] = createSignal("")
   const [chosen, setChosen] = createSignal(0)
   let field: HTMLInputElement | undefined
+
+  const width = matchMedia(NARROW)
+  const [narrow, setNarrow] = createSignal(width.matches)
+  const follow = () => setNarrow(width.matches)
+  width.addEventListener("change", follow)
+  onCleanup(() => width.removeEventListener("change", follow))
 
   const found = createMemo(() => (words().trim() === "" ? [] : sheet.search(words()).slice(0, MOST)))
   const open = () => words().trim() !== ""
@@ -74,7 +82,7 @@ export function Search() {
         aria-activedescendant={found().length > 0 ? optionId(chosen()) : undefined}
         aria-keyshortcuts="/"
         title={spoken.search.hint}
-        placeholder={spoken.search.placeholder}
+        placeholder={narrow() ? spoken.search.placeholderShort : spoken.search.placeholder}
         autocomplete="off"
         autocapitalize="off"
         spellcheck={false}

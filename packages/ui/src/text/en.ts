@@ -167,6 +167,7 @@ export const en = {
   search: {
     label: "Find an entry",
     placeholder: "Find an entry by name",
+    placeholderShort: "Find",
     hint: "Press / to come here. Arrows choose, Enter goes.",
     none: (words: string) => `Nothing is called “${words}”. Try one word of it.`,
     found: (count: number) => `${many(count, "entry", "entries")} found`,
@@ -335,6 +336,16 @@ export const en = {
     ownAdded: (label: string) => `Your own entry “${label}” added`,
     ownRemoved: (label: string) => `Your own entry “${label}” removed`,
     ownChanged: (label: string) => `Your own entry “${label}” changed`,
+    ownLabelled: (from: string, to: string) => `Your own entry “${from}” is now “${to}”`,
+    ownRenamed: (label: string, from: string, to: string) =>
+      `“${label}” renamed in formulas: ${from} → ${to}`,
+    cell: (label: string, row: number, column: string) => `${label}, row ${row}, ${column}`,
+    rowAdded: (label: string, texts: string) => `${label}: a row added (${texts})`,
+    rowRemoved: (label: string, texts: string) => `${label}: a row taken away (${texts})`,
+    ticked: (stage: string, done: boolean) => (done ? `Ticked: ${stage}` : `No longer ticked: ${stage}`),
+    noted: (stage: string, from: string, to: string) => `Your notes on ${stage}: ${from} → ${to}`,
+    here: (stage: string, thing: string, isHere: boolean) =>
+      isHere ? `${stage}: ${thing} is here` : `${stage}: ${thing} is not here`,
     andMore: (count: number) => `and ${many(count, "change", "changes")} more`,
     inScenario: (title: string) => `in “${title}”`,
     template: "the template’s",
@@ -476,6 +487,16 @@ export const en = {
     always: "These fail at every value that was tried:",
     noBinds: "Nothing stops it before the end of the search.",
     needStep: "Say how large a step is.",
+    near: "Sizes near yours that leave least over",
+    nearSays:
+      "Boards and sheets come in set lengths: a size a little shorter or longer may use them to the end. Each is worked out in full.",
+    nearInput: "Size",
+    reach: "Either way by",
+    score: "As little as can be of",
+    seekNear: "Look near mine",
+    nearTried: (tried: number, shown: number) =>
+      `${many(tried, "size", "sizes")} tried; these are the best ${shown}, those first with which every check passes.`,
+    present: "as it is now",
   },
 
   table: {
@@ -695,7 +716,7 @@ export const en = {
   guide: {
     title: "First time here?",
     steps: [
-      "Fields with a blue edge are yours to choose. Change one, in feet and inches or in metric.",
+      "Boxes with a heavy edge at the left are yours to choose. Change one, in feet and inches or in metric.",
       "Every other number follows. Those that moved show what they were before.",
       "Press a row to see its formula, why it exists and where it comes from. Press a name in it to walk on.",
       "Save a copy before you try another size, then put the two side by side under Compare.",
@@ -790,9 +811,22 @@ export const en = {
     invoice: (supplier: string) => `Invoice: ${supplier}`,
     costLine: (line: string, lines: string) => (lines === "0" ? line : `${line} (${lines})`),
     gone: "Bought, and on the list no more",
+    own: "Something else to buy",
+    ownSays:
+      "What the workbook does not count: hinges, a lamp, paint. It joins the list, its sums and the cost.",
     prices: "Prices",
     pricesSay:
       "One line a thing, a supplier and a break of its price. A list from a yard can be brought in as a file.",
+  },
+
+  since: {
+    title: (scenario: string) => `Since “${scenario}”`,
+    says: "Had you bought all that was on its list, this is what the open scenario still wants, and what may go back.",
+    same: "Nothing to buy or to return: the list is as it was.",
+    toBuy: "To buy",
+    toReturn: "May go back",
+    gone: "On the list no more, so all of it may go back",
+    recounted: "Counted in another unit since: compare these by hand",
   },
 
   setOut: {

@@ -174,6 +174,7 @@ const words: InterfaceWords = {
   search: {
     label: "Trouver une entrée",
     placeholder: "Trouver une entrée par son nom",
+    placeholderShort: "Chercher",
     hint: "Appuyez sur / pour venir ici. Les flèches choisissent, Entrée y va.",
     none: (typed) => `Rien ne s'appelle « ${typed} ». Essayez un seul mot.`,
     found: (count) => many(count, "entrée trouvée", "entrées trouvées"),
@@ -341,6 +342,15 @@ const words: InterfaceWords = {
     ownAdded: (label) => `Votre entrée « ${label} » ajoutée`,
     ownRemoved: (label) => `Votre entrée « ${label} » retirée`,
     ownChanged: (label) => `Votre entrée « ${label} » changée`,
+    ownLabelled: (from, to) => `Votre entrée « ${from} » s’appelle maintenant « ${to} »`,
+    ownRenamed: (label, from, to) => `« ${label} » renommée dans les formules : ${from} → ${to}`,
+    cell: (label, row, column) => `${label}, ligne ${row}, ${column}`,
+    rowAdded: (label, texts) => `${label} : une ligne ajoutée (${texts})`,
+    rowRemoved: (label, texts) => `${label} : une ligne retirée (${texts})`,
+    ticked: (stage, done) => (done ? `Cochée : ${stage}` : `Plus cochée : ${stage}`),
+    noted: (stage, from, to) => `Vos notes sur ${stage} : ${from} → ${to}`,
+    here: (stage, thing, isHere) =>
+      isHere ? `${stage} : ${thing}, sur place` : `${stage} : ${thing}, pas sur place`,
     andMore: (count) => `et ${many(count, "autre changement", "autres changements")}`,
     inScenario: (title) => `dans « ${title} »`,
     template: "celle du modèle",
@@ -482,6 +492,16 @@ const words: InterfaceWords = {
     always: "Ceci est non conforme à toutes les valeurs essayées :",
     noBinds: "Rien ne l'arrête avant la fin de la recherche.",
     needStep: "Dites de combien est un pas.",
+    near: "Dimensions proches des vôtres qui laissent le moins de restes",
+    nearSays:
+      "Planches et panneaux se vendent en longueurs fixes : une dimension un peu plus courte ou plus longue peut les employer jusqu’au bout. Chacune est calculée en entier.",
+    nearInput: "Dimension",
+    reach: "De part et d’autre",
+    score: "Le moins possible de",
+    seekNear: "Chercher près des miennes",
+    nearTried: (tried, shown) =>
+      `${many(tried, "dimension essayée", "dimensions essayées")} ; voici les ${shown} meilleures, d’abord celles qui passent toutes les vérifications.`,
+    present: "comme maintenant",
   },
 
   table: {
@@ -702,7 +722,7 @@ const words: InterfaceWords = {
   guide: {
     title: "Première fois ici ?",
     steps: [
-      "Les champs au bord bleu sont à vous. Changez-en un, en pieds et pouces ou en métrique.",
+      "Les champs au bord épais, à gauche, sont à vous. Changez-en un, en pieds et pouces ou en métrique.",
       "Tous les autres nombres suivent. Ceux qui ont bougé montrent ce qu'ils étaient avant.",
       "Appuyez sur une ligne pour voir sa formule, pourquoi elle existe et d'où elle vient. Appuyez sur un nom pour aller plus loin.",
       "Enregistrez une copie avant d'essayer une autre dimension, puis mettez les deux côte à côte sous Comparer.",
@@ -798,9 +818,22 @@ const words: InterfaceWords = {
     invoice: (supplier) => `Facture : ${supplier}`,
     costLine: (line, lines) => (lines === "0" ? line : `${line} (${lines})`),
     gone: "Acheté, et plus sur la liste",
+    own: "Autre chose à acheter",
+    ownSays:
+      "Ce que le classeur ne compte pas : charnières, lampe, peinture. Cela s’ajoute à la liste, à ses sommes et au coût.",
     prices: "Prix",
     pricesSay:
       "Une ligne par chose, par fournisseur et par palier de prix. La liste d'une cour à bois peut être importée d'un fichier.",
+  },
+
+  since: {
+    title: (scenario) => `Depuis « ${scenario} »`,
+    says: "Si vous aviez acheté tout ce qui était sur sa liste, voici ce que le scénario ouvert demande encore, et ce qui peut être retourné.",
+    same: "Rien à acheter ni à retourner : la liste est restée la même.",
+    toBuy: "À acheter",
+    toReturn: "Peut être retourné",
+    gone: "N’est plus sur la liste : tout peut être retourné",
+    recounted: "Compté dans une autre unité depuis : comparez à la main",
   },
 
   setOut: {

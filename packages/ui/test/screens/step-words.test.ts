@@ -39,6 +39,18 @@ const SMALL: Definition = {
         },
         {
           kind: "table",
+          name: "asked",
+          label: "Asked",
+          rows: { kind: "input", most: 9, default: [{ what: "rope", long: "3 ft" }] },
+          why: "",
+          sources,
+          columns: [
+            { name: "what", label: "What", measure: "text", why: "", sources },
+            { name: "long", label: "How long", measure: "length", why: "", sources },
+          ],
+        },
+        {
+          kind: "table",
           name: "sizes",
           label: "Sizes",
           rows: { kind: "figures" },
@@ -52,6 +64,8 @@ const SMALL: Definition = {
     },
   ],
 }
+
+const MARK = { id: "mark", title: "Mark out", says: [], needs: [], tools: [], cautions: [] }
 
 test("each kind of step is told in words, with what it was and what it became", () => {
   const { book } = openBook(SMALL)
@@ -80,6 +94,39 @@ test("each kind of step is told in words, with what it was and what it became", 
   sheet.addEntry({ kind: "formula", name: "mine", label: "Mine", formula: "steps * 2" })
   expect(last()).toBe("Your own entry “Mine” added")
   expect(sheet.typedOver()).toEqual(["steps"])
+})
+
+test("rows, other names, formulas, ticks and notes are told from what to what", () => {
+  const sheet = mirror(openBook({ ...SMALL, stages: [MARK] }).book)
+  const last = () => {
+    const step = sheet.history().findLast((one) => !one.undone)
+    return step === undefined ? "" : stepWords(step, sheet)
+  }
+  const rope = { what: "rope", long: "3 ft" }
+  sheet.editTable("asked", [{ ...rope, long: "4 ft" }])
+  expect(last()).toBe("Asked, row 1, How long: 3 ft → 4 ft")
+  sheet.editTable("asked", [
+    { ...rope, long: "4 ft" },
+    { what: "pegs", long: "1 ft" },
+  ])
+  expect(last()).toBe("Asked: a row added (pegs, 1 ft)")
+  sheet.editTable("asked", [{ what: "pegs", long: "1 ft" }])
+  expect(last()).toBe("Asked: a row taken away (rope, 4 ft)")
+  sheet.addEntry({ kind: "formula", name: "mine", label: "Mine", formula: "steps * 2" })
+  sheet.addEntry({ kind: "formula", name: "ours", label: "Ours", formula: "mine + 1" })
+  sheet.renameEntry("mine", "yours")
+  expect(last()).toBe("“Mine” renamed in formulas: mine → yours")
+  sheet.changeEntry("ours", { kind: "formula", name: "ours", label: "Ours", formula: "yours + 2" })
+  expect(last()).toBe("Ours: yours + 1 → yours + 2")
+  sheet.note("mark", { done: true })
+  expect(last()).toBe("Ticked: Mark out")
+  sheet.note("mark", { note: "The string sags." })
+  expect(last()).toBe("Your notes on Mark out: blank → “The string sags.”")
+  sheet.note("mark", { here: ["string"] })
+  expect(last()).toBe("Mark out: string is here")
+  sheet.undo()
+  sheet.undo()
+  expect(sheet.progress()).toEqual({ mark: { done: true } })
 })
 
 test("an own entry is in the mirror as it is in the book, and goes and comes back with undo and redo", () => {

@@ -60,6 +60,12 @@ export const patterns: Texts = {
   "price is {1} days old: ask again": "prix vieux de {1} jours : redemandez",
   "{1} takes orders from {2}, and no order reaches that; this one comes to {3}. Ask, or enter another supplier's prices.":
     "{1} accepte des commandes à partir de {2}, et aucune n'y arrive ; celle-ci fait {3}. Demandez, ou entrez les prix d'un autre fournisseur.",
+  "{1} is counted by this workbook already: call your own line something else.":
+    "{1} est déjà compté par ce classeur : donnez un autre nom à votre propre ligne.",
+  "{1} is twice among your own things: the first is used. Write how many you need in one line.":
+    "{1} figure deux fois parmi vos propres choses : la première vaut. Écrivez en une seule ligne combien il vous en faut.",
+  'The price "{1}" of {2} cannot be read and is left out. Write an amount, as "12.50", or leave it empty.':
+    "Le prix « {1} » de {2} est illisible et laissé de côté. Écrivez un montant, comme « 12,50 », ou laissez vide.",
   "{1} is in the suppliers twice: the first is used. Remove one.":
     "{1} est deux fois dans les fournisseurs : le premier sert. Retirez-en un.",
   "There are two prices for {1} at {2}: the first is used. Remove one.":

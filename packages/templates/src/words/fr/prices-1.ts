@@ -192,6 +192,16 @@ export const prices1: Texts = {
   "For each square foot or metre": "Par pied ou mètre carré",
   "To compare with another size, or with what a builder asks.":
     "Pour comparer à une autre dimension, ou à ce que demande un constructeur.",
+  "Your own things to buy": "Vos propres choses à acheter",
+  "What this workbook does not count: a gate hinge, a lamp, a tin of paint. It joins the buying list, the invoices and the cost.":
+    "Ce que ce classeur ne compte pas : une charnière de barrière, une lampe, un pot de peinture. Cela s'ajoute à la liste d'achats, aux factures et au coût.",
+  "How many": "Combien",
+  "How many you need, spare and all.": "Combien il vous en faut, réserve comprise.",
+  "What you count: each, bag, tin, ft. Left empty: each.":
+    "Ce que vous comptez : each (pièce), sac, pot, ft. Vide : à la pièce.",
+  "Price of one": "Prix d'un seul",
+  "In money, without tax. May be left empty, or stand in your prices.":
+    "En argent, sans taxe. Peut rester vide, ou se trouver dans vos prix.",
   "Bought and used": "Acheté et utilisé",
   "What you have, and what you paid for it. The buy list fills this in when you tick something there.":
     "Ce que vous avez, et ce que vous l'avez payé. La liste d'achats le remplit quand vous y cochez quelque chose.",

@@ -1,6 +1,7 @@
-import { inLanguage, shownAs } from "@pegbook/engine"
+import { inLanguage, inWords, shownAs } from "@pegbook/engine"
 import { createMemo, createSignal, For, Index, Show } from "solid-js"
-import { useSheet } from "../../bridge/context.ts"
+import { useSession, useSheet } from "../../bridge/context.ts"
+import type { TypedRow } from "../../bridge/sheet.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Field } from "../../parts/Field.tsx"
 import { HowGood } from "../../parts/HowGood.tsx"
@@ -8,16 +9,18 @@ import { spoken } from "../../text/spoken.ts"
 import { TableExchange } from "../exchange/TableExchange.tsx"
 import { keptRowsOf, type TableRow } from "../set-out/set-out-model.ts"
 import { nextStage } from "../steps/steps-model.ts"
+import { InputTable } from "../worksheet/InputTable.tsx"
 import {
   GROUPINGS,
   type Grouping,
   groupedBy,
-  lengthTyped,
   lineKey,
   shortFor,
   withBought,
   withNote,
 } from "./buy-list-model.ts"
+import { amountOf, lineName } from "./line-words.ts"
+import { SinceBought } from "./SinceBought.tsx"
 import "./buy-list.css"
 
 /** Rows of a table as they are kept; none where the workbook has no such table. */
@@ -28,12 +31,6 @@ function useRows(table: string): () => readonly TableRow[] {
     const { columns, rowCount } = sheet.table(table)
     return keptRowsOf(columns, rowCount)
   })
-}
-
-/** An amount with what it is counted in; things that are counted one by one need no word for it. */
-function amountOf(amount: string | undefined, unit: string | undefined): string {
-  const number = shownAs(amount ?? "", "ratio")
-  return unit === "each" || unit === undefined ? number : spoken.buyList.amount(number, inLanguage(unit))
 }
 
 function money(text: string | undefined): string {
@@ -56,8 +53,10 @@ export default function BuyList() {
         <p class="quiet">{spoken.buyList.says}</p>
       </header>
       <Show when={sheet.has("still_to_buy")} fallback={<p>{spoken.buyList.none}</p>}>
+        <SinceBought />
         <Next />
         <Lines />
+        <Own />
         <Plans />
         <Sums />
         <Gone />
@@ -92,7 +91,7 @@ function Next() {
                 <Index each={short()}>
                   {(row) => (
                     <li>
-                      {name(row())}
+                      {lineName(row())}
                       {spoken.colon}
                       <strong>{amountOf(row().short, row().unit)}</strong>
                     </li>
@@ -105,11 +104,6 @@ function Next() {
       }}
     </Show>
   )
-}
-
-function name(row: TableRow): string {
-  const length = shownAs(lengthTyped(row.length), "length")
-  return [words(row.item), length].filter((text) => text !== "").join(", ")
 }
 
 function Lines() {
@@ -167,8 +161,22 @@ function Lines() {
   )
 }
 
+/** Types rows; where they are refused, as in a sealed scenario, says so and returns `false`: what is pressed here has no room for it. */
+function usePut(): (table: string, rows: readonly TypedRow[]) => boolean {
+  const sheet = useSheet()
+  const session = useSession()
+  return (table, rows) => {
+    const [problem] = sheet.editTable(table, rows).problems
+    if (problem === undefined) return true
+    const { says, next } = inWords({ ...problem, at: {} }, sheet.unitSystem())
+    session.say(`${says} ${next}`)
+    return false
+  }
+}
+
 function Line(props: { readonly row: TableRow; readonly state: TableRow | undefined }) {
   const sheet = useSheet()
+  const put = usePut()
   const [open, setOpen] = createSignal(false)
   const finding = () => props.state?.finding ?? ""
   const isBought = () => finding() === "bought" || finding() === "more than is needed"
@@ -179,26 +187,26 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
   const isPriced = () => props.row.price_unit !== "no price"
   const price = () => (isPriced() ? money(props.row.cost) : spoken.buyList.unpriced)
   return (
-    <li class="buy-line" classList={{ "buy-bought": isBought() }} data-line={name(props.row)}>
+    <li class="buy-line" classList={{ "buy-bought": isBought() }} data-line={lineName(props.row)}>
       <label class="buy-tick">
         <input
           type="checkbox"
           checked={isBought()}
-          aria-label={spoken.buyList.tick(name(props.row))}
-          onChange={(event) =>
-            sheet.editTable("purchases", [
-              ...withBought(sheet.typedRows("purchases"), props.row, event.currentTarget.checked),
-            ])
-          }
+          aria-label={spoken.buyList.tick(lineName(props.row))}
+          onChange={(event) => {
+            const { checked } = event.currentTarget
+            if (!put("purchases", withBought(sheet.typedRows("purchases"), props.row, checked)))
+              event.currentTarget.checked = !checked
+          }}
         />
         <span class="buy-take">{amountOf(props.row.take, props.row.take_unit)}</span>
-        <span class="buy-name">{name(props.row)}</span>
+        <span class="buy-name">{lineName(props.row)}</span>
       </label>
       <button
         type="button"
         class="buy-more"
         aria-expanded={open()}
-        aria-label={spoken.buyList.more(price(), name(props.row))}
+        aria-label={spoken.buyList.more(price(), lineName(props.row))}
         onClick={() => setOpen((was) => !was)}
       >
         {price()}
@@ -240,7 +248,7 @@ function Line(props: { readonly row: TableRow; readonly state: TableRow | undefi
                   <div>
                     <span class="block-caption">{spoken.buyList.notes[column]}</span>
                     <Field
-                      label={`${spoken.buyList.notes[column]}${spoken.colon}${name(props.row)}`}
+                      label={`${spoken.buyList.notes[column]}${spoken.colon}${lineName(props.row)}`}
                       text={shownAs(kept()[column] ?? "", "ratio")}
                       measure="ratio"
                       commit={(text) =>
@@ -271,6 +279,21 @@ function Fact(props: { readonly says: string; readonly text: string | undefined 
   )
 }
 
+/** What the user adds to the list, and what keeps a line from it. */
+function Own() {
+  const sheet = useSheet()
+  return (
+    <section class="buy-own" aria-labelledby="buy-own">
+      <h2 id="buy-own">{spoken.buyList.own}</h2>
+      <p class="quiet">{spoken.buyList.ownSays}</p>
+      <InputTable name="own_things" />
+      <ul class="buy-unmet field-problem" role="status">
+        <For each={sheet.entry("buy_list").report?.unmet ?? []}>{(says) => <li>{says}</li>}</For>
+      </ul>
+    </section>
+  )
+}
+
 /** Suppliers mixed, or one alone. */
 function Plans() {
   const sheet = useSheet()
@@ -295,6 +318,7 @@ function Plans() {
                   type="radio"
                   name="buy-from"
                   checked={row().chosen === "1"}
+                  disabled={sheet.scenario().sealed}
                   onChange={() => choose(row().from ?? "")}
                 />
                 <span class="buy-plan-name">
@@ -381,7 +405,7 @@ function Gone() {
           <Index each={gone()}>
             {(row) => (
               <li>
-                {name(row())}
+                {lineName(row())}
                 {spoken.colon}
                 {amountOf(row().got, row().unit)}
               </li>

@@ -48,17 +48,19 @@ export function withBought(notes: readonly TypedRow[], line: TableRow, bought: b
   const others = notes.filter((note) => lineKey(note.item ?? "", note.length ?? "") !== key)
   if (!bought) return others
   const before = notes.find((note) => lineKey(note.item ?? "", note.length ?? "") === key)
-  return [
-    ...others,
-    {
-      item: line.item ?? "",
-      length: lengthTyped(line.length),
-      unit: line.unit ?? "",
-      bought: (line.gets ?? "").replaceAll(",", ""),
-      paid: before?.paid ?? "",
-      used: before?.used ?? "",
-    },
-  ]
+  return [...others, { ...boughtNote(line), paid: before?.paid ?? "", used: before?.used ?? "" }]
+}
+
+/** The note that a line of the list was bought, in the amount that the list has. */
+export function boughtNote(line: TableRow): TypedRow {
+  return {
+    item: line.item ?? "",
+    length: lengthTyped(line.length),
+    unit: line.unit ?? "",
+    bought: (line.gets ?? "").replaceAll(",", ""),
+    paid: "",
+    used: "",
+  }
 }
 
 /** The notes with one text of a line's changed; the first of that line where there are several. */

@@ -1,10 +1,13 @@
-import { type Change, type HistoryStep, shownAs } from "@pegbook/engine"
+import { type Change, type HistoryStep, type OwnEntry, ownName, shownAs } from "@pegbook/engine"
 import type { Sheet } from "../../bridge/sheet.ts"
 import { rowIn, withoutRow } from "../../bridge/walk.ts"
 import { spoken } from "../../text/spoken.ts"
+import { progressWords } from "./progress-words.ts"
+import { rowsWords } from "./rows-words.ts"
+import { shownText } from "./shown-text.ts"
 
-/** What the words lean on: labels, what a template starts with, and the titles of scenarios. */
-export type Named = Pick<Sheet, "has" | "label" | "entry" | "scenarios">
+/** What the words lean on: labels, what a template starts with, and the titles of scenarios and stages. */
+export type Named = Pick<Sheet, "has" | "label" | "entry" | "scenarios" | "originalRows" | "definition">
 
 /** The most changes of one step that are told one by one. */
 const TOLD = 3
@@ -14,9 +17,20 @@ export function stepWords(step: HistoryStep, named: Named): string {
   const madeCopy = step.changes.some((change) => change.of === "scenario")
   // Who copies or deletes a scenario goes over to another by that; it goes without saying.
   const told = step.changes.filter((change) => change.of !== "current" || !madeCopy)
+  const renamed = renameWords(told)
+  if (renamed !== undefined) return renamed
   const words = told.slice(0, TOLD).map((change) => changeWords(change, named))
   if (told.length > TOLD) words.push(spoken.changes.andMore(told.length - TOLD))
   return words.length === 0 ? spoken.changes.nothing : words.join("; ")
+}
+
+/** Of a step that gave an own entry another name: that alone. All else in it is what leans on the name. */
+function renameWords(changes: readonly Change[]): string | undefined {
+  const own = changes.filter((change) => change.of === "own")
+  const from = own.find(({ to }) => to === null)?.from
+  const to = own.find((one) => one.from === null)?.to
+  if (from == null || to == null || from.label !== to.label || from.kind !== to.kind) return undefined
+  return spoken.changes.ownRenamed(to.label, ownName(from), ownName(to))
 }
 
 function changeWords(change: Change, named: Named): string {
@@ -24,17 +38,13 @@ function changeWords(change: Change, named: Named): string {
     case "typed": {
       const label = labelOf(change.name, named)
       const before =
-        change.from === null ? originalOf(change.name, named) : shown(change.from, change.name, named)
+        change.from === null ? originalOf(change.name, named) : shownText(change.from, change.name, named)
       return change.to === null
-        ? spoken.changes.put(label, shown(change.from ?? "", change.name, named))
-        : spoken.changes.typed(label, before, shown(change.to, change.name, named))
+        ? spoken.changes.put(label, shownText(change.from ?? "", change.name, named))
+        : spoken.changes.typed(label, before, shownText(change.to, change.name, named))
     }
-    case "rows": {
-      const label = labelOf(change.name, named)
-      return change.to === null
-        ? spoken.changes.rowsBack(label)
-        : spoken.changes.rows(label, change.to.length)
-    }
+    case "rows":
+      return rowsWords(change, labelOf(change.name, named), named)
     case "title":
       return spoken.changes.renamed(change.from, change.to)
     case "scenario":
@@ -49,10 +59,35 @@ function changeWords(change: Change, named: Named): string {
     case "units":
       return spoken.changes.units(change.to)
     case "own":
-      if (change.to === null) return spoken.changes.ownRemoved(change.from?.label ?? "")
-      return change.from === null
-        ? spoken.changes.ownAdded(change.to.label)
-        : spoken.changes.ownChanged(change.to.label)
+      return ownWords(change.from, change.to)
+    case "progress": {
+      const stage = named.definition.stages?.find(({ id }) => id === change.stage)
+      return progressWords(change, stage?.title ?? change.stage)
+    }
+  }
+}
+
+function ownWords(from: OwnEntry | null, to: OwnEntry | null): string {
+  if (to === null) return spoken.changes.ownRemoved(from?.label ?? "")
+  if (from === null) return spoken.changes.ownAdded(to.label)
+  const [before, after] = [saidOf(from), saidOf(to)]
+  if (before !== after) return spoken.changes.typed(to.label, before, after)
+  if (from.label !== to.label) return spoken.changes.ownLabelled(from.label, to.label)
+  return spoken.changes.ownChanged(to.label)
+}
+
+/** What an own entry is given by: its value, or its formula. */
+function saidOf(entry: OwnEntry): string {
+  switch (entry.kind) {
+    case "input":
+      return shownAs(entry.default ?? "", entry.measure) || spoken.row.blank
+    case "figure":
+      return shownAs(entry.value, entry.measure)
+    case "formula":
+    case "column":
+      return entry.formula
+    case "check":
+      return spoken.row.against(entry.demand, entry.limit, entry.sense)
   }
 }
 
@@ -73,14 +108,7 @@ export function scenarioOf(step: HistoryStep): string | undefined {
 function originalOf(name: string, named: Named): string {
   if (!named.has(name)) return spoken.changes.template
   const { kind, original } = named.entry(name)
-  return kind === "input" || kind === "figure" ? shown(original ?? "", name, named) : spoken.changes.template
-}
-
-/** A text that was kept under a name, as it is read. */
-function shown(text: string, name: string, named: Pick<Named, "has" | "entry">): string {
-  if (text === "") return spoken.row.blank
-  const entry = withoutRow(name)
-  if (!named.has(entry)) return text
-  const { measure, shape } = named.entry(entry)
-  return shownAs(text, measure, shape === "list")
+  return kind === "input" || kind === "figure"
+    ? shownText(original ?? "", name, named)
+    : spoken.changes.template
 }

@@ -9,6 +9,7 @@ import { Mark } from "../../parts/Mark.tsx"
 import { ScenarioBox, scenarioTitle } from "../../parts/ScenarioBox.tsx"
 import { verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
+import { SinceBought } from "../buy-list/SinceBought.tsx"
 import { checkLines, checkWords, firstPair, type Line, linesOf, rowLines } from "./compare-model.ts"
 
 /** Rows of one table that are listed; the rest are in the table itself. */
@@ -92,6 +93,7 @@ export default function Compare() {
           {working() ? spoken.compare.working : chosen().length < 2 ? spoken.compare.sameScenario : ""}
         </p>
         <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+        <SinceBought />
         <Show when={stands().length > 1 && stands()} keyed>
           {(sides) => <SideBySide sides={sides} />}
         </Show>

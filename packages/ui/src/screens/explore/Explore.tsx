@@ -1,5 +1,6 @@
 import { spoken } from "../../text/spoken.ts"
 import { Edge } from "./Edge.tsx"
+import { Near } from "./Near.tsx"
 import { Span } from "./Span.tsx"
 import "./explore.css"
 
@@ -11,6 +12,7 @@ export default function Explore() {
       <p>{spoken.explore.says}</p>
       <Span />
       <Edge />
+      <Near />
     </div>
   )
 }

@@ -1,6 +1,7 @@
-import { For, Show } from "solid-js"
+import { createMemo, For, Show } from "solid-js"
 import { spoken } from "../../text/spoken.ts"
 import type { Series } from "./explore-model.ts"
+import { numbersOfLines } from "./line-numbers.ts"
 
 const WIDE = 400
 const HIGH = 220
@@ -10,20 +11,37 @@ const TOP = 26
 const BOTTOM = 28
 const SIZE = 4
 /** Lines are told apart by how they are broken, not by colour. */
-const DASHES = ["none", "7 4", "2 4", "10 3 2 3", "1 3"]
+const DASHES = ["none", "7 4", "2 4", "10 3 2 3", "1 3", "14 5", "6 2 1 2 1 2", "3 2"]
+
+/** About the width of a digit of the lines' numbers. */
+const DIGIT = 7
+
+const toPlace = (x: string, place: number): readonly [string, number] => [x, place]
 
 /** Lines over values in even steps. A dot where every check passes, a cross where one fails. */
 export function LineChart(props: { readonly says: string; readonly series: readonly Series[] }) {
-  const xs = () => [...new Set(props.series.flatMap(({ points }) => points.map(({ x }) => x)))]
-  const ordered = () => props.series.flatMap(({ points }) => points).toSorted((a, b) => a.y - b.y)
+  // Memos: every point asks for them, and a chart is drawn anew a few times a second while its rows come.
+  const places = createMemo(
+    () => new Map([...new Set(props.series.flatMap(({ points }) => points.map(({ x }) => x)))].map(toPlace)),
+  )
+  const ordered = createMemo(() => props.series.flatMap(({ points }) => points).toSorted((a, b) => a.y - b.y))
   const least = () => ordered()[0]
   const most = () => ordered().at(-1)
-  const across = (x: string) => LEFT + (xs().indexOf(x) * (WIDE - 2 * LEFT)) / Math.max(1, xs().length - 1)
   const up = (y: number) => {
     const [low, high] = [least()?.y ?? 0, most()?.y ?? 0]
     const share = high > low ? (y - low) / (high - low) : 0.5
     return HIGH - BOTTOM - share * (HIGH - TOP - BOTTOM)
   }
+  /** Of several lines each has a number at its beginning: broken lines that lie on one another are hard to tell. */
+  const numbers = createMemo(() =>
+    props.series.length > 1 ? numbersOfLines(props.series.map(({ points }) => up(points[0]?.y ?? 0))) : [],
+  )
+  const left = createMemo(() => {
+    const longest = Math.max(0, ...numbers().map(({ says }) => says.length))
+    return LEFT + (longest === 0 ? 0 : longest * DIGIT + SIZE)
+  })
+  const across = (x: string) =>
+    left() + ((places().get(x) ?? 0) * (WIDE - LEFT - left())) / Math.max(1, places().size - 1)
   return (
     <figure class="chart">
       <svg viewBox={`0 0 ${WIDE} ${HIGH}`} role="img" aria-label={props.says}>
@@ -54,6 +72,13 @@ export function LineChart(props: { readonly says: string; readonly series: reado
             </>
           )}
         </For>
+        <For each={numbers()}>
+          {({ at, says }) => (
+            <text class="chart-number" x={left() - SIZE - 4} y={at + SIZE} text-anchor="end">
+              {says}
+            </text>
+          )}
+        </For>
         <text x={LEFT} y={16}>
           {most()?.text}
         </text>
@@ -63,10 +88,10 @@ export function LineChart(props: { readonly says: string; readonly series: reado
           </text>
         </Show>
         <text x={LEFT} y={HIGH - 8}>
-          {xs()[0]}
+          {[...places().keys()][0]}
         </text>
         <text x={WIDE - LEFT} y={HIGH - 8} text-anchor="end">
-          {xs().at(-1)}
+          {[...places().keys()].at(-1)}
         </text>
       </svg>
       <figcaption class="quiet">
@@ -79,7 +104,7 @@ export function LineChart(props: { readonly says: string; readonly series: reado
                 <svg viewBox="0 0 30 6" class="legend-line" aria-hidden="true">
                   <path class="chart-line" stroke-dasharray={DASHES[place() % DASHES.length]} d="M0 3H30" />
                 </svg>{" "}
-                {line.title}
+                <b>{place() + 1}</b> {line.title}
               </span>
             )}
           </For>

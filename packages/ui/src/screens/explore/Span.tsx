@@ -14,6 +14,7 @@ import {
   triableInputs,
 } from "./explore-model.ts"
 import { LineChart } from "./LineChart.tsx"
+import { Outcome } from "./Outcome.tsx"
 import { RangeForm } from "./RangeForm.tsx"
 import { ReadyCharts } from "./ReadyCharts.tsx"
 
@@ -239,25 +240,29 @@ export function Span() {
         {(about) => (
           <>
             <For each={about().results}>
-              {(name, place) => (
-                <Show when={seriesOf(rows, place(), shownOf).length > 0}>
-                  <h3>{spoken.explore.chart(sheet.label(name), sheet.label(about().inputs[0] ?? ""))}</h3>
-                  <LineChart
-                    says={spoken.explore.chartSays(
-                      sheet.label(name),
-                      sheet.label(about().inputs[0] ?? ""),
-                      rows.length,
-                    )}
-                    series={seriesOf(rows, place(), shownOf)}
-                  />
-                  <Show when={sheet.entry(name).measure === "money" && isAllNothing(rows, place())}>
-                    <p class="quiet">
-                      {spoken.explore.unpriced}{" "}
-                      <EntryLink name={name}>{spoken.explore.unpricedWhere(sheet.label(name))}</EntryLink>
-                    </p>
+              {(name, place) => {
+                // Once for each time that rows come: all of the chart asks for it.
+                const series = createMemo(() => seriesOf(rows, place(), shownOf))
+                return (
+                  <Show when={series().length > 0}>
+                    <h3>{spoken.explore.chart(sheet.label(name), sheet.label(about().inputs[0] ?? ""))}</h3>
+                    <LineChart
+                      says={spoken.explore.chartSays(
+                        sheet.label(name),
+                        sheet.label(about().inputs[0] ?? ""),
+                        rows.length,
+                      )}
+                      series={series()}
+                    />
+                    <Show when={sheet.entry(name).measure === "money" && isAllNothing(rows, place())}>
+                      <p class="quiet">
+                        {spoken.explore.unpriced}{" "}
+                        <EntryLink name={name}>{spoken.explore.unpricedWhere(sheet.label(name))}</EntryLink>
+                      </p>
+                    </Show>
                   </Show>
-                </Show>
-              )}
+                )
+              }}
             </For>
             <h3>{spoken.explore.table}</h3>
             <section class="table-scroll" tabindex={0} aria-label={spoken.table.scroll(spoken.explore.table)}>
@@ -280,7 +285,7 @@ export function Span() {
                         </For>
                         <For each={row.values}>{(value) => <td>{value?.text ?? spoken.row.noValue}</td>}</For>
                         <td class="tried-checks">
-                          <Outcome row={row} />
+                          <Outcome failing={row.failing} isRefused={row.problem !== undefined} />
                         </td>
                         <td>
                           <Show when={row.problem === undefined}>
@@ -307,28 +312,5 @@ export function Span() {
         )}
       </Show>
     </section>
-  )
-}
-
-/** Which checks do not pass, each a way to it. */
-function Outcome(props: { readonly row: SweepRow }) {
-  const sheet = useSheet()
-  return (
-    <Show when={props.row.problem === undefined} fallback={spoken.explore.refusedRow}>
-      <Show when={props.row.failing.length > 0} fallback={<span>{spoken.explore.passes}</span>}>
-        <details>
-          <summary>{spoken.explore.fails(props.row.failing.length)}</summary>
-          <ul>
-            <For each={props.row.failing}>
-              {(name) => (
-                <li>
-                  <EntryLink name={name}>{sheet.label(name)}</EntryLink>
-                </li>
-              )}
-            </For>
-          </ul>
-        </details>
-      </Show>
-    </Show>
   )
 }

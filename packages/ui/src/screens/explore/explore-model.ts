@@ -2,6 +2,7 @@ import {
   type EntryView,
   type Exploration,
   keptAs,
+  type NearValue,
   rangeAround,
   type SweepRow,
   shownAs,
@@ -111,4 +112,22 @@ export function seriesOf(
 /** Whether a result that was read is nothing in every row: a sum of prices where none is entered. */
 export function isAllNothing(rows: readonly SweepRow[], result: number): boolean {
   return rows.every(({ values }) => (values[result]?.value ?? 0) === 0)
+}
+
+/** Of the values near the present one so many are listed. */
+const MOST_NEAR = 8
+
+/** The best of what was found, those first with which every check passes; the present value always, to hold them against. */
+export function nearShown(
+  values: readonly NearValue[],
+  present: string,
+): readonly { readonly value: NearValue; readonly isPresent: boolean }[] {
+  const passing = values.filter(({ failing }) => failing.length === 0)
+  const ordered = [...passing, ...values.filter((value) => !passing.includes(value))].map((value) => ({
+    value,
+    isPresent: value.reading?.text === present,
+  }))
+  const best = ordered.slice(0, MOST_NEAR)
+  const now = ordered.find(({ isPresent }) => isPresent)
+  return now === undefined || best.includes(now) ? best : [...best, now]
 }

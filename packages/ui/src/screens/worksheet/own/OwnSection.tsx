@@ -138,7 +138,7 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
       return
     }
     const { accepted, problems: found } = sheet.removeEntry(props.name, evenIfUsed)
-    if (accepted) session.say(spoken.own.removed(label), () => sheet.undo())
+    if (accepted) session.sayDone(spoken.own.removed(label))
     else setProblems(found)
   }
 
