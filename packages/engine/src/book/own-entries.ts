@@ -13,6 +13,7 @@ import { type Item, isLegalName, type Outline } from "./outline.ts"
 import { type OwnEntry, OwnEntrySchema, ownName } from "./own-entry.ts"
 import { formulasOf } from "./own-formulas.ts"
 import { shapeOf } from "./read-formula.ts"
+import { schemaFault } from "./schema-fault.ts"
 import { originalText, readTyped } from "./typed.ts"
 
 export const MOST_OWN = 20_000
@@ -46,7 +47,13 @@ export function withOwn(
   for (const entry of own) {
     const found = namingProblem(entry, items, taken) ?? keptProblem(entry)
     if (found !== undefined || entry.measure === undefined) {
-      problems.push(found ?? { code: "bad_entry", at: { entry: ownName(entry) }, reason: "measure." })
+      problems.push(
+        found ?? {
+          code: "bad_entry",
+          at: { entry: ownName(entry) },
+          reason: "it does not say what it measures.",
+        },
+      )
       continue
     }
     taken.add(ownName(entry))
@@ -92,9 +99,7 @@ export function readDrafts(
     if (problems.length >= MOST_PROBLEMS) return { problems }
     const parsed = OwnEntrySchema.safeParse(draft)
     if (!parsed.success) {
-      const issue = parsed.error.issues[0]
-      const reason = `${issue?.path.map(String).join(" → ") ?? ""}: ${issue?.message ?? ""}.`
-      problems.push({ code: "bad_entry", at: {}, reason })
+      problems.push({ code: "bad_entry", at: {}, ...schemaFault(parsed.error) })
       continue
     }
     const entry = parsed.data
