@@ -32,28 +32,23 @@ const UNTITLED: OwnHeading = { title: "", says: "" }
 
 /**
  * A definition with the user's own entries in it: a section at the end, and columns in their tables. Entries that do not
- * fit into this definition (any more) are left out and reported.
+ * fit into this definition (any more) are left out, with why.
  */
 export function withOwn(
   definition: Definition,
   items: Outline,
   own: readonly OwnEntry[],
   heading: OwnHeading = UNTITLED,
-): { readonly definition: Definition; readonly problems: readonly Problem[] } {
-  const problems: Problem[] = []
+): { readonly definition: Definition; readonly unfit: ReadonlyMap<OwnEntry, Problem> } {
+  const unfit = new Map<OwnEntry, Problem>()
   const entries: Entry[] = []
   const columns = new Map<string, Column[]>()
   const taken = new Set<string>()
   for (const entry of own) {
     const found = namingProblem(entry, items, taken) ?? keptProblem(entry)
     if (found !== undefined || entry.measure === undefined) {
-      problems.push(
-        found ?? {
-          code: "bad_entry",
-          at: { entry: ownName(entry) },
-          reason: "it does not say what it measures.",
-        },
-      )
+      const at = { entry: ownName(entry) }
+      unfit.set(entry, found ?? { code: "bad_entry", at, reason: "it does not say what it measures." })
       continue
     }
     taken.add(ownName(entry))
@@ -76,7 +71,7 @@ export function withOwn(
   }))
   const added = entries.length === 0 ? [] : [{ id: OWN_SECTION, ...heading, entries }]
   const merged = own.length === 0 ? definition : { ...definition, sections: [...sections, ...added] }
-  return { definition: merged, problems }
+  return { definition: merged, unfit }
 }
 
 /**
