@@ -110,7 +110,10 @@ function sentences(problem: Problem, system: UnitSystem): Words {
     case "unexpected":
       return {
         says: `the formula cannot be read: it has ${problem.found} where ${problem.expected} should be.`,
-        next: `Put ${problem.expected} there, or take ${problem.found} out.`,
+        next:
+          problem.found === ","
+            ? "A decimal mark is a point, 1.5, and values in a function stand apart by a semicolon: MIN(a; b)."
+            : `Put ${problem.expected} there, or take ${problem.found} out.`,
       }
     case "unknown_name":
       return {

@@ -215,7 +215,10 @@ function sentences(problem: Problem, system: UnitSystem, measured: Measured): Wo
     case "unexpected":
       return {
         says: `la formule est illisible : elle contient ${phrase(problem.found)} là où il faudrait ${phrase(problem.expected)}.`,
-        next: `Mettez-y ${phrase(problem.expected)}, ou retirez ${phrase(problem.found)}.`,
+        next:
+          problem.found === ","
+            ? "Les décimales s’écrivent avec un point, 1.5, et les valeurs d’une fonction se séparent par un point-virgule : MIN(a; b)."
+            : `Mettez-y ${phrase(problem.expected)}, ou retirez ${phrase(problem.found)}.`,
       }
     case "unknown_name":
       return {

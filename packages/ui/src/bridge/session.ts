@@ -282,6 +282,7 @@ export async function openSession(
       setCurrent(id)
       setSheet(next)
     })
+    around.thisTab.opened(id)
     if (preferences().current !== id) prefer({ current: id })
   }
 
@@ -417,12 +418,13 @@ export async function openSession(
     })
   }
 
-  const asked = shelf.find(preferences().current ?? "")
+  const wasOpen = around.thisTab.current() ?? preferences().current
+  const asked = shelf.find(wasOpen ?? "")
   const missed = asked ?? (shelf.list().every(isUnreadable) ? shelf.list()[0] : undefined)
   if (missed !== undefined && "problem" in missed) {
     setNotice({ text: spoken.kept.unreadable(titleOf(missed), says(missed.problem)), stays: true })
   }
-  const opened = inTurn(() => openFirst(preferences().current)).then(() => {})
+  const opened = inTurn(() => openFirst(wasOpen)).then(() => {})
 
   const session: Session = {
     sheet,
