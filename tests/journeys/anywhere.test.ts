@@ -32,6 +32,39 @@ test("after the first visit everything works without a network, and is kept", as
   await workbook.start("Shed base")
 })
 
+test("without a network before the files are kept, what is missing says so, nothing is lost, and it comes later", async () => {
+  const workbook = await openPegbook({
+    // As on a first visit that is cut short, or where a browser keeps no files for pages.
+    before: () => void Reflect.deleteProperty(Navigator.prototype, "serviceWorker"),
+    missing: true,
+  })
+  const { page } = workbook
+  await page.context().setOffline(true)
+  await workbook.enter("platform_length", "18 ft")
+  const said =
+    /not in this browser yet, and could not be fetched\. Connect to the network, then save and reload/
+  await workbook.screen("Drawings")
+  await page.getByRole("alert").filter({ hasText: said }).waitFor()
+  await workbook.screen("Start")
+  await page.getByRole("button", { name: "Start this one: Shed base" }).click()
+  await page.locator(".notice").filter({ hasText: said }).waitFor()
+  expect(await page.locator(".notice").textContent()).not.toContain("Not saved")
+  expect(await page.getByRole("heading", { level: 1 }).textContent(), "the screen is the same").toMatch(
+    /building/,
+  )
+
+  await page.context().setOffline(false)
+  await workbook.screen("Drawings")
+  await Promise.all([
+    page.waitForEvent("load"),
+    page.locator("main").getByRole("button", { name: "Save and reload" }).click(),
+  ])
+  await page.locator(".drawing-tab").first().waitFor()
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe("18' 0\"")
+  await workbook.start("Shed base")
+})
+
 test("a newer version waits, is offered, and takes over with nothing lost", async () => {
   const folder = mkdtempSync(join(tmpdir(), "pegbook-built-"))
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }))

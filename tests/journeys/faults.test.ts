@@ -48,6 +48,43 @@ test("two tabs on one workbook: neither writes over the other, and the second ke
   expect(await second.value("platform_length")).toBe("19' 0\"")
 })
 
+test("two tabs with a workbook each come back to their own when they are loaded anew", async () => {
+  const first = await openPegbook()
+  await first.enter("platform_length", "18 ft")
+  await first.saved()
+  const second = await anotherTab(first)
+  await second.start("Shed base")
+  await second.saved()
+  for (const [tab, title] of [
+    [first, "Game table platform"],
+    [second, "Shed base"],
+  ] as const) {
+    await tab.page.reload()
+    await tab.page.getByRole("heading", { level: 1, name: title, exact: true }).waitFor()
+  }
+})
+
+test("a step that is undone in one tab is no more written over another's work than one that is done", async () => {
+  const first = await openPegbook()
+  await first.enter("platform_length", "18 ft")
+  await first.saved()
+  const second = await anotherTab(first)
+  await second.enter("platform_width", "14 ft")
+  await second.saved()
+  await first.page.getByText(IN_ANOTHER_TAB).waitFor()
+  await first.page.keyboard.press("Control+z")
+  await first.page.getByText("Not saved: this workbook was changed in another tab.").first().waitFor()
+  // Left without an answer: both are there.
+  await first.page.close()
+  await second.reload()
+  expect(await second.values(["platform_length", "platform_width"])).toEqual({
+    platform_length: "18' 0\"",
+    platform_width: "14' 0\"",
+  })
+  await second.screen("Start")
+  await second.listed("Game table platform, copy").waitFor()
+})
+
 test("two tabs that saw nothing of each other: who saves second is refused, not who saved first", async () => {
   const first = await openPegbook({
     // As where a tab was asleep when the other one told it.

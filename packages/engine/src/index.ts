@@ -104,7 +104,7 @@ export type { DrawingSource } from "./drawing/values.ts"
 
 // Tables and workbooks in open formats
 export { entriesCsv, exportTemplate, tableCsv, typedColumnsOf } from "./exchange/book-csv.ts"
-export type { ExportedBook } from "./exchange/exported-book.ts"
+export { type ExportedBook, sourceInOneLine } from "./exchange/exported-book.ts"
 export { documentJsonSchema } from "./exchange/json-schema.ts"
 export {
   type BadRow,

@@ -1,4 +1,4 @@
-import { type Component, createEffect, For, type JSX, lazy, on, onCleanup, Show, Suspense } from "solid-js"
+import { type Component, createEffect, For, type JSX, on, onCleanup, Show, Suspense } from "solid-js"
 import { Dynamic } from "solid-js/web"
 import {
   ProvingContext,
@@ -12,6 +12,8 @@ import { whenPainted } from "./bridge/painted.ts"
 import { createProving, startProver } from "./bridge/proving.ts"
 import type { Session } from "./bridge/session.ts"
 import { createWalk, SCREENS, type Screen } from "./bridge/walk.ts"
+import { DropFile } from "./parts/DropFile.tsx"
+import { fetched } from "./parts/fetched.tsx"
 import { MovedBar } from "./parts/MovedBar.tsx"
 import { NoticeBar } from "./parts/NoticeBar.tsx"
 import { Search } from "./parts/Search.tsx"
@@ -25,15 +27,15 @@ import { spoken } from "./text/spoken.ts"
 
 /** Screens beside the worksheet, each fetched when first asked for. */
 const FETCHED = {
-  drawings: lazy(() => import("./screens/drawings/Drawings.tsx")),
-  "cut-list": lazy(() => import("./screens/cut-list/CutList.tsx")),
-  "buy-list": lazy(() => import("./screens/buy-list/BuyList.tsx")),
-  "set-out": lazy(() => import("./screens/set-out/SetOut.tsx")),
-  steps: lazy(() => import("./screens/steps/Steps.tsx")),
-  "build-book": lazy(() => import("./screens/build-book/BuildBook.tsx")),
-  compare: lazy(() => import("./screens/compare/Compare.tsx")),
-  explore: lazy(() => import("./screens/explore/Explore.tsx")),
-  changes: lazy(() => import("./screens/changes/Changes.tsx")),
+  drawings: fetched(() => import("./screens/drawings/Drawings.tsx")),
+  "cut-list": fetched(() => import("./screens/cut-list/CutList.tsx")),
+  "buy-list": fetched(() => import("./screens/buy-list/BuyList.tsx")),
+  "set-out": fetched(() => import("./screens/set-out/SetOut.tsx")),
+  steps: fetched(() => import("./screens/steps/Steps.tsx")),
+  "build-book": fetched(() => import("./screens/build-book/BuildBook.tsx")),
+  compare: fetched(() => import("./screens/compare/Compare.tsx")),
+  explore: fetched(() => import("./screens/explore/Explore.tsx")),
+  changes: fetched(() => import("./screens/changes/Changes.tsx")),
 } as const satisfies Partial<Record<Screen, Component>>
 
 const fetchedOf = (screen: Screen): Component | undefined =>
@@ -129,6 +131,7 @@ function Page() {
           )}
         </Show>
       </main>
+      <DropFile />
       <div class="dock">
         <NoticeBar />
         <Show when={walk.screen() !== "start"}>

@@ -125,6 +125,11 @@ export interface Book {
   /** Refused where own formulas lean on it, unless told to go on. */
   removeEntry(name: string, options?: { readonly evenIfUsed?: boolean }): EditResult
   ownEntries(): readonly OwnEntry[]
+  /**
+   * Own entries of the saved workbook that do not fit into this definition, and why. They are kept and saved, and take no
+   * part: no view has them.
+   */
+  unfitEntries(): ReadonlyMap<OwnEntry, Problem>
   /** For completing a name while a formula is typed, in the order of the work. */
   namesStartingWith(prefix: string): readonly string[]
 

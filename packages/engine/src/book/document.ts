@@ -2,6 +2,7 @@ import type { Problem } from "../problems/problem.ts"
 import { type Migration, migrate } from "./migrations.ts"
 import { OwnEntrySchema } from "./own-entry.ts"
 import { notPlainData } from "./plain-data.ts"
+import { type SchemaFault, schemaFault } from "./schema-fault.ts"
 import { z } from "./zod.ts"
 
 export const DOCUMENT_FORMAT = "pegbook-workbook"
@@ -26,17 +27,17 @@ const ScenarioSchema = z.looseObject({
   sealed: z.exactOptional(z.literal(true)),
 })
 
-/** What a person ticked and noted of one stage of the work. */
+/** What a person ticked and noted of one stage of the work. A slip in one of these costs that one, and no other. */
 const StageProgressSchema = z.looseObject({
-  done: z.optional(z.boolean()),
-  note: z.optional(z.string().check(z.maxLength(4_000))),
+  done: z.catch(z.optional(z.boolean()), undefined),
+  note: z.catch(z.optional(z.string()), undefined),
   /** Things of this stage that are at hand, by what the stage calls them. */
-  here: z.optional(z.array(Name).check(z.maxLength(200))),
+  here: z.catch(z.optional(z.array(Name).check(z.maxLength(200))), undefined),
 })
 
 /** One thing that a step of the history made otherwise; `null`: it was not there, or is not any more. */
 const ChangeSchema = z.discriminatedUnion("of", [
-  z.object({
+  z.looseObject({
     of: z.literal("typed"),
     scenario: Id,
     name: Name,
@@ -44,7 +45,7 @@ const ChangeSchema = z.discriminatedUnion("of", [
     to: z.nullable(Typed),
   }),
   /** `start`: where in the table the rows stand; with `null` on a side, all the rows, from 0. */
-  z.object({
+  z.looseObject({
     of: z.literal("rows"),
     scenario: Id,
     name: Name,
@@ -52,16 +53,16 @@ const ChangeSchema = z.discriminatedUnion("of", [
     from: z.nullable(Rows),
     to: z.nullable(Rows),
   }),
-  z.object({ of: z.literal("title"), scenario: Id, from: Title, to: Title }),
-  z.object({
+  z.looseObject({ of: z.literal("title"), scenario: Id, from: Title, to: Title }),
+  z.looseObject({
     of: z.literal("scenario"),
     place: Place,
     from: z.nullable(ScenarioSchema),
     to: z.nullable(ScenarioSchema),
   }),
-  z.object({ of: z.literal("current"), from: Id, to: Id }),
-  z.object({ of: z.literal("units"), from: System, to: System }),
-  z.object({
+  z.looseObject({ of: z.literal("current"), from: Id, to: Id }),
+  z.looseObject({ of: z.literal("units"), from: System, to: System }),
+  z.looseObject({
     of: z.literal("own"),
     place: Place,
     from: z.nullable(OwnEntrySchema),
@@ -102,7 +103,7 @@ export const DocumentSchema = z.looseObject({
   /** What was done, the oldest first, and what was undone since, the next to be done again last. */
   history: z.looseObject({ past: Steps, future: Steps }),
   /** By the stage's id. A slip in it must not keep the numbers from being read. */
-  progress: z.catch(z.optional(z.record(Name, StageProgressSchema)), undefined),
+  progress: z.catch(z.optional(z.record(Name, z.catch(StageProgressSchema, {}))), undefined),
 })
 
 export type BookDocument = z.infer<typeof DocumentSchema>
@@ -127,11 +128,11 @@ export function readDocument(json: unknown): {
 } {
   try {
     const reason = notPlainData(json)
-    if (reason !== undefined) return unreadable(reason)
+    if (reason !== undefined) return unreadable({ reason })
     return readPlain(json)
   } catch {
     // Only an object that answers with an error when it is asked for a member gets here.
-    return unreadable("Its members cannot be read.")
+    return unreadable({ reason: "Its members cannot be read." })
   }
 }
 
@@ -140,12 +141,9 @@ function readPlain(json: unknown): ReturnType<typeof readDocument> {
   if ("problem" in migrated) return { problems: [migrated.problem] }
   const parsed = DocumentSchema.safeParse(migrated.json)
   if (parsed.success) return { document: parsed.data, problems: [] }
-  const issue = parsed.error.issues[0]
-  const where =
-    issue === undefined || issue.path.length === 0 ? "" : `${issue.path.map(String).join(" → ")}: `
-  return unreadable(`${where}${issue?.message ?? "It is not a workbook"}.`)
+  return unreadable(schemaFault(parsed.error))
 }
 
-function unreadable(reason: string): ReturnType<typeof readDocument> {
-  return { problems: [{ code: "file_unreadable", at: {}, reason }] }
+function unreadable(fault: SchemaFault): ReturnType<typeof readDocument> {
+  return { problems: [{ code: "file_unreadable", at: {}, ...fault }] }
 }

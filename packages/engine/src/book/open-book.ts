@@ -74,8 +74,14 @@ export function openBook(
   }
   const work = new Work(compiled, fixed.holding, fixed.build, scenarioOf(state, state.current), fixed.settled)
   const { sections } = merged.definition
-  const book = new OpenBook(fixed, state, sections, work, new History(document?.history))
-  return { book, problems: [...merged.problems, ...work.unread] }
+  const book = new OpenBook(
+    fixed,
+    state,
+    { sections, unfit: merged.unfit },
+    work,
+    new History(document?.history),
+  )
+  return { book, problems: [...merged.unfit.values(), ...work.unread] }
 }
 
 /** What stays as it is while a workbook is open. */
@@ -92,10 +98,16 @@ interface Fixed {
   readonly unknown: Readonly<Record<string, unknown>>
 }
 
-/** A definition with the user's own entries, and its formulas read. */
+/** What came of the definition and the user's own entries. */
+interface Merged {
+  readonly sections: Definition["sections"]
+  /** Own entries that take no part, and why. */
+  readonly unfit: ReadonlyMap<OwnEntry, Problem>
+}
+
 interface Built {
   readonly compiled: Compiled
-  readonly merged: Definition
+  readonly merged: Merged
 }
 
 function unknownMembers(document: BookDocument): Record<string, unknown> {
@@ -110,13 +122,13 @@ class OpenBook implements Book {
   readonly #listeners = new Set<(change: BookChange) => void>()
   readonly #usedIds: Set<string>
   #state: State
-  #sections: Definition["sections"]
+  #merged: Merged
   readonly #shown: Shown
 
-  constructor(fixed: Fixed, state: State, sections: Definition["sections"], work: Work, history: History) {
+  constructor(fixed: Fixed, state: State, merged: Merged, work: Work, history: History) {
     this.#fixed = fixed
     this.#state = state
-    this.#sections = sections
+    this.#merged = merged
     this.#history = history
     this.#shown = new Shown(fixed.holding, work, this.#current, state.system)
     this.#usedIds = new Set(state.scenarios.map((scenario) => scenario.id))
@@ -131,7 +143,7 @@ class OpenBook implements Book {
   }
 
   get sections(): Definition["sections"] {
-    return this.#sections
+    return this.#merged.sections
   }
 
   names(): readonly string[] {
@@ -359,6 +371,10 @@ class OpenBook implements Book {
     return "problems" in outcome ? refused(...outcome.problems) : this.#go(outcome.state)
   }
 
+  unfitEntries(): ReadonlyMap<OwnEntry, Problem> {
+    return this.#merged.unfit
+  }
+
   ownEntries(): readonly OwnEntry[] {
     return this.#state.own
   }
@@ -465,8 +481,8 @@ class OpenBook implements Book {
 
   #build(state: State): Built {
     const { definition, template, heading } = this.#fixed
-    const merged = withOwn(definition, template, state.own, heading).definition
-    return { compiled: compile(merged), merged }
+    const { definition: whole, unfit } = withOwn(definition, template, state.own, heading)
+    return { compiled: compile(whole), merged: { sections: whole.sections, unfit } }
   }
 
   /** Makes a change: noted in the history, followed, and told. */
@@ -484,7 +500,7 @@ class OpenBook implements Book {
     const shown = { scenario: this.#current, system: next.system }
     if (!isOther) return this.#told("changed", this.#shown.show(shown))
     const { compiled, merged } = built ?? this.#build(next)
-    this.#sections = merged.sections
+    this.#merged = merged
     const { holding, build, settled } = this.#fixed
     const work = new Work(compiled, holding, build, this.#current, settled)
     return this.#told("changed", this.#shown.show({ ...shown, work }))

@@ -13,6 +13,7 @@ import { type Item, isLegalName, type Outline } from "./outline.ts"
 import { type OwnEntry, OwnEntrySchema, ownName } from "./own-entry.ts"
 import { formulasOf } from "./own-formulas.ts"
 import { shapeOf } from "./read-formula.ts"
+import { schemaFault } from "./schema-fault.ts"
 import { originalText, readTyped } from "./typed.ts"
 
 export const MOST_OWN = 20_000
@@ -31,22 +32,23 @@ const UNTITLED: OwnHeading = { title: "", says: "" }
 
 /**
  * A definition with the user's own entries in it: a section at the end, and columns in their tables. Entries that do not
- * fit into this definition (any more) are left out and reported.
+ * fit into this definition (any more) are left out, with why.
  */
 export function withOwn(
   definition: Definition,
   items: Outline,
   own: readonly OwnEntry[],
   heading: OwnHeading = UNTITLED,
-): { readonly definition: Definition; readonly problems: readonly Problem[] } {
-  const problems: Problem[] = []
+): { readonly definition: Definition; readonly unfit: ReadonlyMap<OwnEntry, Problem> } {
+  const unfit = new Map<OwnEntry, Problem>()
   const entries: Entry[] = []
   const columns = new Map<string, Column[]>()
   const taken = new Set<string>()
   for (const entry of own) {
     const found = namingProblem(entry, items, taken) ?? keptProblem(entry)
     if (found !== undefined || entry.measure === undefined) {
-      problems.push(found ?? { code: "bad_entry", at: { entry: ownName(entry) }, reason: "measure." })
+      const at = { entry: ownName(entry) }
+      unfit.set(entry, found ?? { code: "bad_entry", at, reason: "it does not say what it measures." })
       continue
     }
     taken.add(ownName(entry))
@@ -69,7 +71,7 @@ export function withOwn(
   }))
   const added = entries.length === 0 ? [] : [{ id: OWN_SECTION, ...heading, entries }]
   const merged = own.length === 0 ? definition : { ...definition, sections: [...sections, ...added] }
-  return { definition: merged, problems }
+  return { definition: merged, unfit }
 }
 
 /**
@@ -92,9 +94,7 @@ export function readDrafts(
     if (problems.length >= MOST_PROBLEMS) return { problems }
     const parsed = OwnEntrySchema.safeParse(draft)
     if (!parsed.success) {
-      const issue = parsed.error.issues[0]
-      const reason = `${issue?.path.map(String).join(" → ") ?? ""}: ${issue?.message ?? ""}.`
-      problems.push({ code: "bad_entry", at: {}, reason })
+      problems.push({ code: "bad_entry", at: {}, ...schemaFault(parsed.error) })
       continue
     }
     const entry = parsed.data

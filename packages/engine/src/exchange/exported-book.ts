@@ -17,14 +17,17 @@ export function entriesOf(book: ExportedBook): readonly EntryView[] {
 
 /** Every source of an entry in one line of text. */
 export function sourcesInOneLine(sources: readonly Source[]): string {
-  return sources.map(inOneLine).join("; ")
+  return sources.map(sourceInOneLine).join("; ")
 }
 
-function inOneLine({ kind, title, edition, place, origin }: Source): string {
+/** A source in one line: title, edition, place, and what kind of authority it is, unless its title begins with that. */
+export function sourceInOneLine({ kind, title, edition, place, origin }: Source): string {
   const says = [title, edition, place].filter((part) => part !== undefined && part !== "").join(", ")
   const { sourceKinds } = languageInForce().entries
-  const memory = origin === "memory" && kind !== "memory" ? `, ${sourceKinds.memory}` : ""
-  return `${says} (${sourceKinds[kind]}${memory})`
+  const kindOf = title.toLowerCase().startsWith(sourceKinds[kind]) ? [] : [sourceKinds[kind]]
+  const memory = origin === "memory" && kind !== "memory" ? [sourceKinds.memory] : []
+  const authority = [...kindOf, ...memory]
+  return authority.length === 0 ? says : `${says} (${authority.join(", ")})`
 }
 
 /** A column's name without its table's. */

@@ -110,7 +110,10 @@ function sentences(problem: Problem, system: UnitSystem): Words {
     case "unexpected":
       return {
         says: `the formula cannot be read: it has ${problem.found} where ${problem.expected} should be.`,
-        next: `Put ${problem.expected} there, or take ${problem.found} out.`,
+        next:
+          problem.found === ","
+            ? "A decimal mark is a point, 1.5, and values in a function stand apart by a semicolon: MIN(a; b)."
+            : `Put ${problem.expected} there, or take ${problem.found} out.`,
       }
     case "unknown_name":
       return {
@@ -304,7 +307,7 @@ function sentences(problem: Problem, system: UnitSystem): Words {
       }
     case "bad_entry":
       return {
-        says: `the entry cannot be added: ${problem.reason}`,
+        says: `the entry cannot be added: ${within(problem)}`,
         next: "Put that part of the entry right, and add it again.",
       }
     case "too_many_values":
@@ -319,7 +322,7 @@ function sentences(problem: Problem, system: UnitSystem): Words {
       }
     case "file_unreadable":
       return {
-        says: `the saved workbook cannot be read: ${problem.reason}`,
+        says: `the saved workbook cannot be read: ${within(problem)}`,
         next: "Choose a file that was saved here and has not been changed by hand.",
       }
     case "file_from_future":
@@ -338,3 +341,6 @@ function sentences(problem: Problem, system: UnitSystem): Words {
 function acceptedUnits(accepted: readonly string[]): string {
   return accepted.length > 0 ? `a number with ${oneOf(accepted)}` : "a number without a unit"
 }
+
+const within = ({ part, reason }: { readonly part?: string; readonly reason: string }) =>
+  part === undefined ? reason : `${part}: ${reason}`

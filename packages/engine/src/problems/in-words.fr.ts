@@ -139,16 +139,54 @@ const PHRASES: Readonly<Record<string, string>> = {
   "it does not say where the figure is from.": "elle ne dit pas d’où vient la donnée.",
   "only a text has choices.": "seul un texte a des choix.",
   "only a number has limits.": "seul un nombre a des limites.",
-  "measure.": "ce qu’elle mesure.",
+  "it does not say what it measures.": "elle ne dit pas ce qu’elle mesure.",
   "It does not hold one object.": "Il ne contient pas un seul objet.",
   "It has no version number.": "Il n’a pas de numéro de version.",
   "Its members cannot be read.": "Ses membres sont illisibles.",
   "It is not a workbook.": "Ce n’est pas un classeur.",
+  "It holds too many values.": "Il contient trop de valeurs.",
+  "Its parts lie too deep in each other.": "Ses parties sont trop imbriquées.",
+  "It is no text.": "Ce n’est pas un texte.",
+  "It is no number.": "Ce n’est pas un nombre.",
+  "It is no whole number.": "Ce n’est pas un nombre entier.",
+  "It is neither true nor false.": "Ce n’est ni vrai ni faux.",
+  "It is no list.": "Ce n’est pas une liste.",
+  "It is no object.": "Ce n’est pas un objet.",
+  "It is empty.": "C’est vide.",
+  "A name in it is too long.": "Un nom y est trop long.",
+  "It is not as it is saved here.": "Ce n’est pas tel qu’on l’enregistre ici.",
 }
 
+/** The same, with something put in. */
+const PATTERNS: readonly (readonly [english: RegExp, french: (put: string) => string])[] = [
+  [/^Its format is not "(.*)"\.$/, (put) => `Son format n’est pas « ${put} ».`],
+  [
+    /^It holds a text of (\d+) characters\.$/,
+    (put) => `Il contient un texte de ${count(Number(put), "caractère")}.`,
+  ],
+  [/^It holds a member called "(.*)"\.$/, (put) => `Il contient un membre nommé « ${put} ».`],
+  [/^It holds a (bigint|function|symbol)\.$/, (put) => `Il contient une valeur de type ${put}.`],
+  [/^It has more than ([\d,]+) parts\.$/, (put) => `Il y a plus de ${count(whole(put), "partie")}.`],
+  [/^It has more than ([\d,]+) characters\.$/, (put) => `Il y a plus de ${count(whole(put), "caractère")}.`],
+  [/^It is more than ([\d,]+)\.$/, (put) => `C’est plus que ${whole(put).toLocaleString("fr")}.`],
+  [/^It is less than ([\d,]+)\.$/, (put) => `C’est moins que ${whole(put).toLocaleString("fr")}.`],
+  [/^It is none of: (.*)\.$/, (put) => `Ce n’est aucun de ceux-ci : ${put}.`],
+]
+
+const whole = (english: string) => Number(english.replaceAll(",", ""))
+
 function phrase(english: string): string {
-  return PHRASES[english] ?? english
+  const known = PHRASES[english]
+  if (known !== undefined) return known
+  for (const [pattern, french] of PATTERNS) {
+    const put = pattern.exec(english)?.[1]
+    if (put !== undefined) return french(put)
+  }
+  return english
 }
+
+const within = ({ part, reason }: { readonly part?: string; readonly reason: string }) =>
+  part === undefined ? phrase(reason) : `${part} : ${phrase(reason)}`
 
 const KINDS: Readonly<Record<string, string>> = {
   input: "une entrée",
@@ -177,7 +215,10 @@ function sentences(problem: Problem, system: UnitSystem, measured: Measured): Wo
     case "unexpected":
       return {
         says: `la formule est illisible : elle contient ${phrase(problem.found)} là où il faudrait ${phrase(problem.expected)}.`,
-        next: `Mettez-y ${phrase(problem.expected)}, ou retirez ${phrase(problem.found)}.`,
+        next:
+          problem.found === ","
+            ? "Les décimales s’écrivent avec un point, 1.5, et les valeurs d’une fonction se séparent par un point-virgule : MIN(a; b)."
+            : `Mettez-y ${phrase(problem.expected)}, ou retirez ${phrase(problem.found)}.`,
       }
     case "unknown_name":
       return {
@@ -386,7 +427,7 @@ function sentences(problem: Problem, system: UnitSystem, measured: Measured): Wo
       }
     case "bad_entry":
       return {
-        says: `l’entrée ne peut pas être ajoutée : ${phrase(problem.reason)}`,
+        says: `l’entrée ne peut pas être ajoutée : ${within(problem)}`,
         next: "Corrigez cette partie de l’entrée, et ajoutez-la de nouveau.",
       }
     case "too_many_values":
@@ -401,7 +442,7 @@ function sentences(problem: Problem, system: UnitSystem, measured: Measured): Wo
       }
     case "file_unreadable":
       return {
-        says: `le classeur enregistré est illisible : ${phrase(problem.reason)}`,
+        says: `le classeur enregistré est illisible : ${within(problem)}`,
         next: "Choisissez un fichier enregistré ici et qui n’a pas été modifié à la main.",
       }
     case "file_from_future":

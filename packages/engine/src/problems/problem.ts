@@ -147,11 +147,11 @@ export type Problem =
   | { readonly code: "not_own"; readonly at: Place; readonly name: string }
   | { readonly code: "no_measure"; readonly at: Place; readonly given: ValueType }
   | { readonly code: "leaned_on"; readonly at: Place; readonly name: string; readonly by: readonly string[] }
-  | { readonly code: "bad_entry"; readonly at: Place; readonly reason: string }
+  | { readonly code: "bad_entry"; readonly at: Place; readonly reason: string; readonly part?: string }
   | { readonly code: "too_many_values"; readonly at: Place; readonly given: number; readonly most: number }
   | { readonly code: "too_many_entries"; readonly at: Place; readonly given: number; readonly most: number }
   // A saved workbook
-  | { readonly code: "file_unreadable"; readonly at: Place; readonly reason: string }
+  | { readonly code: "file_unreadable"; readonly at: Place; readonly reason: string; readonly part?: string }
   | {
       readonly code: "file_from_future"
       readonly at: Place

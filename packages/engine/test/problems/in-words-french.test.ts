@@ -26,6 +26,11 @@ test.each<[Problem, string, string]>([
     "Mettez-y un nom, un nombre, une fonction ou une parenthèse, ou retirez ).",
   ],
   [
+    { code: "unexpected", at: {}, found: ",", expected: "an operator or the end of the formula" },
+    "La formule est illisible\u00a0: elle contient , là où il faudrait un opérateur ou la fin de la formule.",
+    "Les décimales s’écrivent avec un point, 1.5, et les valeurs d’une fonction se séparent par un point-virgule\u00a0: MIN(a; b).",
+  ],
+  [
     { code: "table_too_long", at: {}, given: 1200, most: 1 },
     "1\u202f200 lignes ont été données.",
     "Au plus 1 ligne sont acceptées. Retirez-en.",

@@ -4,19 +4,15 @@ import {
   inWords,
   languageInForce,
   type Source,
+  sourceInOneLine,
   type UnitSystem,
 } from "@pegbook/engine"
 import { phrases } from "./phrases.ts"
 
-/** A source in one line: title, edition, place, and what kind of authority it is. */
+/** A source in one line, and what is to be said of it. */
 export function sourceInWords(source: Source): string {
-  const parts = [source.title, source.edition, source.place].filter(
-    (part) => part !== undefined && part !== "",
-  )
-  const { sourceKinds } = languageInForce().entries
-  const memory = source.origin === "memory" && source.kind !== "memory" ? `, ${sourceKinds.memory}` : ""
   const note = source.note === undefined ? "" : ` — ${source.note}`
-  return `${parts.join(", ")} (${sourceKinds[source.kind]}${memory})${note}`
+  return `${sourceInOneLine(source)}${note}`
 }
 
 /** A verdict with its numbers: `passes: 870 psf, at most 1,500 psf (ratio 0.58)`. */

@@ -33,7 +33,8 @@ test("why walks from a number down to what was entered, with values", () => {
   )
   const text = printed.join("\n")
   expect(text).toMatch(/^ {2}Why: .+$/m)
-  expect(text).toMatch(/^ {2}From: .+ \(.+\)$/m)
+  // What kind of authority it is, said once.
+  expect(text).toMatch(/^ {2}From: Geometry$/m)
   // Common practice, no source: (16 ft − 1 1/2 in) ÷ 16 in is 11.9, so 12 spaces and 13 joists.
   expect(text).toMatch(/^joist_count = 13 {3}= /m)
   expect(text).toMatch(/^ {2,}platform_length = 16' 0" {3}input, changed$/m)
@@ -57,4 +58,11 @@ test("an unknown name suggests near ones", () => {
   refuses(["why", T, ""], T)
   refuses(["why", T], "<name>")
   refuses(["why", T, "toString"], "toString")
+})
+
+test("a number that nobody published says so, once", () => {
+  const [, from = ""] =
+    /^ {2}From: (.*Common practice.*)$/m.exec(lines("why", T, "square_step").join("\n")) ?? []
+  expect(from.match(/common practice/gi)).toHaveLength(1)
+  expect(from).toContain("Common practice, no source")
 })

@@ -1,6 +1,7 @@
 import { type Clock, windowClock } from "../storage/keeper.ts"
 import { type OtherTabs, otherTabs, type Word } from "../storage/other-tabs.ts"
 import { smaller } from "../storage/smaller.ts"
+import { type ThisTab, thisTab } from "../storage/this-tab.ts"
 import { type WhenPainted, whenPainted } from "./painted.ts"
 
 /** What a session needs from around it, besides the stores. */
@@ -17,6 +18,8 @@ export interface Around {
   /** Loads the page anew, with everything that was kept. */
   readonly reload: () => void
   readonly tabs: (onWord: (word: Word) => void) => OtherTabs
+  /** Which workbook is open in this tab, for when it is loaded anew: another tab may have another one open. */
+  readonly thisTab: ThisTab
 }
 
 export function aroundPage(): Around {
@@ -33,5 +36,6 @@ export function aroundPage(): Around {
     smaller,
     reload: () => location.reload(),
     tabs: otherTabs,
+    thisTab: thisTab(),
   }
 }

@@ -43,9 +43,10 @@ export interface Session {
   /** Those kept in this browser, last changed first. The demonstration joins them once something in it is changed. */
   readonly workbooks: Accessor<readonly Shelved[]>
   titleOf(workbook: Shelved): string
-  /** Makes a workbook of this kind and opens it. */
-  start(template: string): Promise<void>
-  open(id: string): Promise<void>
+  /** Makes a workbook of this kind and opens it; `false`, and a notice why, where that did not work. */
+  start(template: string): Promise<boolean>
+  /** `false`, and a notice why, where it could not be opened. */
+  open(id: string): Promise<boolean>
   rename(id: string, title: string): Promise<void>
   /** Takes a workbook away; the notice can undo it. */
   remove(id: string): Promise<void>
@@ -74,7 +75,9 @@ export interface Session {
   prefer(change: Partial<Preferences>): void
   /** In which units a new workbook starts: as was chosen, or as the browser's language proposes. */
   readonly unitSystem: Accessor<UnitSystem>
-  /** Saves everything and loads the page anew in another language; says so, and stays, where not all could be saved. */
+  /** Saves everything and loads the page anew; says so, and stays, where not all could be saved. */
+  reload(): Promise<void>
+  /** Does so in another language. */
   speakIn(language: LanguageId): Promise<void>
   /** Saves what is not saved yet, for a page that goes away: at once, as far as the browser can. */
   flush(): void
@@ -283,6 +286,7 @@ export async function openSession(
       setCurrent(id)
       setSheet(next)
     })
+    around.thisTab.opened(id)
     if (preferences().current !== id) prefer({ current: id })
   }
 
@@ -299,8 +303,9 @@ export async function openSession(
     })
     if (!states().has(id)) setStates((was) => new Map(was).set(id, { kind: "saved" }))
     lay(id, mirror(book, around))
-    const [first] = problems
-    if (first !== undefined) setNotice({ text: spoken.kept.notRead(says(first)), stays: true })
+    const [first, ...others] = problems
+    if (first === undefined) return
+    setNotice({ text: spoken.kept.notRead(says(first, book.unitSystem), others.length), stays: true })
   }
 
   /** The one with this id, or else the last changed that can be opened, or else the demonstration. */
@@ -318,12 +323,20 @@ export async function openSession(
   }
 
   /** One after the other: two presses in a row must not open two workbooks at once. */
-  let turn: Promise<void> = Promise.resolve()
-  function inTurn(act: () => Promise<void>): Promise<void> {
-    turn = turn.then(act).catch((thrown) => {
-      setNotice({ text: spoken.workbooks.refused(refusalWords(refusalOf(thrown))), stays: true })
-    })
-    return turn
+  let turn: Promise<unknown> = Promise.resolve()
+  /** Whether it was done; a notice says why it was not. */
+  function inTurn(act: () => Promise<void>): Promise<boolean> {
+    const done = turn.then(act).then(
+      () => true,
+      (thrown) => {
+        if (thrown instanceof Unfetched)
+          session.offer(spoken.unfetched, [{ text: spoken.updates.reload, act: () => void session.reload() }])
+        else setNotice({ text: spoken.workbooks.refused(refusalWords(refusalOf(thrown))), stays: true })
+        return false
+      },
+    )
+    turn = done
+    return done
   }
 
   /** Saves the open workbook, so that another may take its place. */
@@ -401,12 +414,13 @@ export async function openSession(
     preferencesKeeper.changed()
   }
 
-  const asked = shelf.find(preferences().current ?? "")
+  const wasOpen = around.thisTab.current() ?? preferences().current
+  const asked = shelf.find(wasOpen ?? "")
   const missed = asked ?? (shelf.list().every(isUnreadable) ? shelf.list()[0] : undefined)
   if (missed !== undefined && "problem" in missed) {
     setNotice({ text: spoken.kept.unreadable(titleOf(missed), says(missed.problem)), stays: true })
   }
-  const opened = inTurn(() => openFirst(preferences().current))
+  const opened = inTurn(() => openFirst(wasOpen)).then(() => {})
 
   const session: Session = {
     sheet,
@@ -439,15 +453,18 @@ export async function openSession(
         const found = shelf.find(id)
         if (found !== undefined && "document" in found) await openKept(id, found.document)
       }),
-    rename: (id, title) =>
-      inTurn(async () => {
+    rename: async (id, title) => {
+      await inTurn(async () => {
         await putAway()
         await refresh()
         shelf.hold(id, { title })
         await shelf.save(id).finally(showShelf)
         tabs.tell({ saved: id })
-      }),
-    remove: (id) => inTurn(() => takeAway(id)),
+      })
+    },
+    remove: async (id) => {
+      await inTurn(() => takeAway(id))
+    },
     startAgain() {
       const open = sheet()
       if (open === undefined) return
@@ -516,6 +533,9 @@ export async function openSession(
     unitSystem,
     async speakIn(language) {
       prefer({ language })
+      await session.reload()
+    },
+    async reload() {
       if (await session.saveAll()) around.reload()
       else session.offer(spoken.updates.notSaved, [])
     },
@@ -537,9 +557,16 @@ function isUnreadable(workbook: Shelved): boolean {
   return "problem" in workbook
 }
 
+/** A part of the program that could not be fetched, where a person waits for it. */
+class Unfetched extends Error {}
+
 /** The template with this id, or else the demonstration. */
 async function templateOf(id: string): Promise<Definition> {
-  const found = (await fetchTemplate(id)) ?? (await fetchTemplate(DEMO))
+  const found = await fetchTemplate(id)
+    .then((one) => one ?? fetchTemplate(DEMO))
+    .catch((thrown) => {
+      throw new Unfetched(`the template ${id}`, { cause: thrown })
+    })
   if (found === undefined) throw new Error(`there is no template ${DEMO}`)
   return found
 }

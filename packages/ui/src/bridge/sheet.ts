@@ -11,6 +11,7 @@ import {
   type HistoryStep,
   type Moved,
   type OwnEntry,
+  type Problem,
   type ScenarioView,
   type Section,
   type Solution,
@@ -89,6 +90,8 @@ export interface Sheet {
   seal(title: string): ScenarioView
 
   ownEntries(): readonly OwnEntry[]
+  /** Those that take no part, and why. */
+  unfitEntries(): ReadonlyMap<OwnEntry, Problem>
   addEntry(draft: OwnEntry): EditResult
   changeEntry(name: string, draft: OwnEntry): EditResult
   renameEntry(from: string, to: string): EditResult
@@ -240,6 +243,7 @@ export function mirror(book: Book, around: Later = AT_ONCE): Sheet {
     seal: (title) => changingAll(() => book.seal(title)),
 
     ownEntries: () => trackedWhenArranged(() => book.ownEntries()),
+    unfitEntries: () => trackedWhenArranged(() => book.unfitEntries()),
     addEntry: (draft) => changingAll(() => book.addEntry(draft)),
     changeEntry: (name, draft) => changingAll(() => book.changeEntry(name, draft)),
     renameEntry: (from, to) => changingAll(() => book.renameEntry(from, to)),

@@ -16,6 +16,8 @@ export type FileRefusal =
   | { readonly why: "too_large"; readonly bytes: number }
   | { readonly why: "unreachable" }
   | { readonly why: "not_json" }
+  /** By its name: one that belongs to a spreadsheet. */
+  | { readonly why: "is_table" }
   | { readonly why: "problem"; readonly problem: Problem }
 
 /** A workbook as a file: its document, with its title and photos beside it. The name has only what every system allows. */
@@ -54,7 +56,7 @@ export async function readWorkbookFile(
   try {
     json = JSON.parse(text)
   } catch {
-    return { refusal: { why: "not_json" } }
+    return { refusal: { why: /\.(?:csv|tsv|ods|xlsx?)$/i.test(file.name) ? "is_table" : "not_json" } }
   }
   const { document: read, problems } = readDocument(json)
   const problem = read === undefined ? problems[0] : knows(read)

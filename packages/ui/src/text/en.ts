@@ -89,6 +89,8 @@ export const en = {
   },
   skip: "Skip to the page’s content",
   opening: "Opening the workbook…",
+  unfetched:
+    "This part of Pegbook is not in this browser yet, and could not be fetched. Connect to the network, then save and reload; your work is as it was.",
 
   start: {
     title: "What are you building?",
@@ -409,6 +411,9 @@ export const en = {
     cancel: "Cancel",
     gives: (measure: string, text: string) => `${measure}${text === "" ? "" : `: ${text}`}`,
     allRight: "It can be worked out.",
+    unfit: (count: number) => `Kept, but not in use: ${count.toLocaleString("en")}`,
+    unfitSays:
+      "They came with the file, or with an earlier version of this workbook, and do not fit into it.",
     added: (label: string) => `Added “${label}”.`,
     changed: (label: string) => `Changed “${label}”.`,
     removed: (label: string) => `Removed “${label}”.`,
@@ -527,7 +532,6 @@ export const en = {
     saveCsv: "Save as CSV",
     saveOpenDocument: "Save as OpenDocument",
     loading: "One moment…",
-    notLoaded: "That part of the page could not be fetched. Reload the page and try again.",
     headings: (names: readonly string[]) =>
       `In the first line: ${names.join(", ")}. Commas, semicolons or tabs between them.`,
     headingUnit: (name: string, unit: string) =>
@@ -660,7 +664,8 @@ export const en = {
       `Not saved: ${reason}. Pegbook keeps trying at every change; save to a file to be sure.`,
     unreadable: (title: string, reason: string) =>
       `The workbook “${title}” could not be opened. ${reason} It is kept untouched in the list under Start; another workbook is open.`,
-    notRead: (reason: string) => `The saved workbook was opened, but not all of it could be used: ${reason}`,
+    notRead: (reason: string, others: number) =>
+      `The saved workbook was opened, but not all of it could be used: ${reason}${others === 0 ? "" : ` So it is in ${many(others, "other place", "other places")}.`} What was saved stays in it; meanwhile the template’s own is in force there.`,
     elsewhere:
       "This workbook was changed in another tab. Nothing here is saved over it. Take what the other tab has, or keep yours as a copy beside it.",
     takeOther: "Take the other’s",
@@ -698,6 +703,9 @@ export const en = {
       "The browser could not read it: it may have been moved or deleted, or may not be yours to read.",
     notJson:
       "It is not a workbook that was saved here, or not all of one: it may not have been copied to its end. Save it anew, or copy it again.",
+    isTable:
+      "It is a table or a sheet, not a saved workbook. A table is brought in on the worksheet: open the table’s row, such as the prices, and press “Bring in from CSV…”.",
+    drop: "Let go to open the file.",
   },
 
   updates: {

@@ -11,6 +11,8 @@ export function fileWords(refusal: FileRefusal, system: UnitSystem): string {
       return spoken.files.unreachable
     case "not_json":
       return spoken.files.notJson
+    case "is_table":
+      return spoken.files.isTable
     case "problem": {
       const { says, next } = inWords(refusal.problem, system)
       return `${says} ${next}`

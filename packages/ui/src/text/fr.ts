@@ -98,6 +98,8 @@ const words: InterfaceWords = {
   },
   skip: "Passer au contenu de la page",
   opening: "Ouverture du classeur…",
+  unfetched:
+    "Cette partie de Pegbook n'est pas encore dans ce navigateur, et n'a pas pu être chargée. Connectez-vous au réseau, puis enregistrez et rechargez ; votre travail est resté tel quel.",
 
   start: {
     title: "Que construisez-vous ?",
@@ -414,6 +416,9 @@ const words: InterfaceWords = {
     cancel: "Annuler",
     gives: (measure, text) => `${measure}${text === "" ? "" : ` : ${text}`}`,
     allRight: "Le calcul est possible.",
+    unfit: (count) => `Conservées, mais sans effet : ${number(count)}`,
+    unfitSays:
+      "Elles sont venues avec le fichier, ou d'une version antérieure de ce classeur, et n'y trouvent pas leur place.",
     added: (label) => `« ${label} » ajoutée.`,
     changed: (label) => `« ${label} » changée.`,
     removed: (label) => `« ${label} » retirée.`,
@@ -531,7 +536,6 @@ const words: InterfaceWords = {
     saveCsv: "Enregistrer en CSV",
     saveOpenDocument: "Enregistrer en OpenDocument",
     loading: "Un instant…",
-    notLoaded: "Cette partie de la page n'a pas pu être chargée. Rechargez la page et réessayez.",
     headings: (names) =>
       `Sur la première ligne : ${names.join(", ")}. Séparés par des virgules, des points-virgules ou des tabulations.`,
     headingUnit: (name, unit) =>
@@ -666,7 +670,8 @@ const words: InterfaceWords = {
       `Non enregistré : ${reason}. Pegbook réessaie à chaque changement ; enregistrez dans un fichier pour être sûr.`,
     unreadable: (title, reason) =>
       `Le classeur « ${title} » n'a pas pu être ouvert. ${reason} Il est conservé tel quel dans la liste de l'accueil ; un autre classeur est ouvert.`,
-    notRead: (reason) => `Le classeur enregistré a été ouvert, mais tout n'a pas pu servir : ${reason}`,
+    notRead: (reason, others) =>
+      `Le classeur enregistré a été ouvert, mais tout n'a pas pu servir : ${reason}${others === 0 ? "" : ` Il en va de même à ${many(others, "autre endroit", "autres endroits")}.`} Ce qui était enregistré y reste ; entre-temps, c'est la valeur du modèle qui sert.`,
     elsewhere:
       "Ce classeur a été changé dans un autre onglet. Rien ici n'est enregistré par-dessus. Prenez ce qu'a l'autre onglet, ou gardez le vôtre en copie à côté.",
     takeOther: "Prendre l'autre",
@@ -704,6 +709,9 @@ const words: InterfaceWords = {
       "Le navigateur n'a pas pu le lire : il a peut-être été déplacé ou supprimé, ou vous n'avez pas le droit de le lire.",
     notJson:
       "Ce n'est pas un classeur enregistré ici, ou il n'est pas entier : la copie s'est peut-être arrêtée avant la fin. Enregistrez-le de nouveau, ou recopiez-le.",
+    isTable:
+      "C'est un tableau ou une feuille de calcul, et non un classeur enregistré. Un tableau s'importe sur la feuille : ouvrez la ligne du tableau, comme celui des prix, et choisissez « Importer un CSV… ».",
+    drop: "Relâchez pour ouvrir le fichier.",
   },
 
   updates: {

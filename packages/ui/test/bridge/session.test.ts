@@ -33,6 +33,7 @@ function browser(workbooks = new Map<string, unknown>()) {
       smaller: async (picture) => picture,
       reload: () => reloads.push(session.preferences().language),
       newId: () => `id-${++ids}`,
+      thisTab: { current: () => undefined, opened: () => {} },
       tabs: (onWord) => {
         hear.push(onWord)
         return { tell: (word) => told.push(word) }

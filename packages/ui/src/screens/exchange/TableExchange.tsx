@@ -1,8 +1,9 @@
-import { createSignal, lazy, Show, Suspense } from "solid-js"
+import { createSignal, Show, Suspense } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
+import { fetched } from "../../parts/fetched.tsx"
 import { spoken } from "../../text/spoken.ts"
 
-const BringIn = lazy(() => import("./BringIn.tsx"))
+const BringIn = fetched(() => import("./BringIn.tsx"))
 
 /** A table's ways out and in: as a CSV file, and for one that is entered, from CSV. */
 export function TableExchange(props: { readonly name: string }) {
@@ -37,7 +38,7 @@ export function TableExchange(props: { readonly name: string }) {
           onClick={() =>
             void import("./save.ts").then(
               ({ saveTable }) => saveTable(sheet, props.name),
-              () => session.say(spoken.exchange.notLoaded),
+              () => session.say(spoken.unfetched),
             )
           }
         >

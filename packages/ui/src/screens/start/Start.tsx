@@ -20,8 +20,7 @@ export function Start() {
   const walk = useWalk()
 
   async function begin(template: string): Promise<void> {
-    await session.start(template)
-    walk.show("worksheet")
+    if (await session.start(template)) walk.show("worksheet")
   }
 
   function toWorkbooks(): void {

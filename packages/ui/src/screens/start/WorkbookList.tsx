@@ -50,8 +50,7 @@ function Line(props: { readonly workbook: Shelved }) {
   }
 
   async function open(): Promise<void> {
-    await session.open(props.workbook.id)
-    walk.show("worksheet")
+    if (await session.open(props.workbook.id)) walk.show("worksheet")
   }
 
   function closeForm(): void {

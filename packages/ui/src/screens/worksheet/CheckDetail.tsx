@@ -1,13 +1,14 @@
 import type { EntryView } from "@pegbook/engine"
-import { For, lazy, Show, Suspense } from "solid-js"
+import { For, Show, Suspense } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import { Explained } from "../../parts/Explained.tsx"
+import { fetched } from "../../parts/fetched.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { verdictWord } from "../../text/entry-words.ts"
 import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
 
-const Remedies = lazy(() => import("./Remedies.tsx"))
+const Remedies = fetched(() => import("./Remedies.tsx"))
 
 /** The verdict in words and with the numbers behind it, who has the last word, and what could be changed. */
 export function CheckDetail(props: {

@@ -1,7 +1,8 @@
 import { type EntryView, languageInForce } from "@pegbook/engine"
-import { createMemo, lazy, Show, Suspense } from "solid-js"
+import { createMemo, Show, Suspense } from "solid-js"
 import { useSheet, useWalk } from "../../bridge/context.ts"
 import { Field } from "../../parts/Field.tsx"
+import { fetched } from "../../parts/fetched.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { spoken } from "../../text/spoken.ts"
 import { Detail } from "./Detail.tsx"
@@ -9,7 +10,7 @@ import { fieldText, isField, rowModel, wasText } from "./row-model.ts"
 import { createSight } from "./sight.ts"
 import { UseButton } from "./UseButton.tsx"
 
-const AskedPicture = lazy(() => import("../../pictures/AskedPicture.tsx"))
+const AskedPicture = fetched(() => import("../../pictures/AskedPicture.tsx"), { missed: false })
 
 /** One entry of the sheet: one line, and its details while it is open. */
 export function Row(props: { readonly name: string }) {

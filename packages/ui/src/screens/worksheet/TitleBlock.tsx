@@ -26,7 +26,7 @@ export function TitleBlock() {
   function saveOpenDocument(): void {
     void import("../exchange/save.ts").then(
       (loaded) => loaded.saveOpenDocument(sheet, session.title()),
-      () => session.say(spoken.exchange.notLoaded),
+      () => session.say(spoken.unfetched),
     )
   }
   function showGuide(): void {

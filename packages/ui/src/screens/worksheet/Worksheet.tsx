@@ -1,5 +1,6 @@
-import { For, lazy, Show, Suspense } from "solid-js"
+import { For, Show, Suspense } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
+import { fetched } from "../../parts/fetched.tsx"
 import { Guide } from "../../parts/Guide.tsx"
 import { spoken } from "../../text/spoken.ts"
 import { Row } from "./Row.tsx"
@@ -7,7 +8,7 @@ import { SectionList } from "./SectionList.tsx"
 import { stepRow } from "./step-row.ts"
 import { TitleBlock } from "./TitleBlock.tsx"
 
-const OwnSection = lazy(() => import("./own/OwnSection.tsx"))
+const OwnSection = fetched(() => import("./own/OwnSection.tsx"))
 
 /** All entries in the order of the work, set out as a calculation sheet. */
 export function Worksheet() {

@@ -9,6 +9,7 @@ import { spoken } from "../../../text/spoken.ts"
 import { Row } from "../Row.tsx"
 import { OWN_SECTION } from "../SectionList.tsx"
 import { OwnForm } from "./OwnForm.tsx"
+import { UnfitList } from "./UnfitList.tsx"
 import "./own.css"
 
 /** Rows drawn at once; there may be ten thousand. */
@@ -25,7 +26,8 @@ export default function OwnSection() {
   const [page, setPage] = createSignal(0)
   let addButton: HTMLButtonElement | undefined
 
-  const byName = createMemo(() => new Map(sheet.ownEntries().map((entry) => [ownName(entry), entry])))
+  const fit = () => sheet.ownEntries().filter((entry) => !sheet.unfitEntries().has(entry))
+  const byName = createMemo(() => new Map(fit().map((entry) => [ownName(entry), entry])))
   const names = createMemo(() => [...byName().keys()])
   const places = createMemo(() => new Map(names().map((name, place) => [name, place])))
   const lastPage = () => Math.max(0, Math.ceil(names().length / ON_A_PAGE) - 1)
@@ -88,6 +90,9 @@ export default function OwnSection() {
             </button>
           </p>
         </Show>
+      </Show>
+      <Show when={sheet.unfitEntries().size > 0}>
+        <UnfitList />
       </Show>
       <p class="actions own-add">
         <button
