@@ -79,6 +79,33 @@ test("what cannot be added says why, and nothing is lost: a name that is not the
   expect(await workbook.overflow()).toBeLessThanOrEqual(0)
 })
 
+test.each([1280, 360])(
+  "a press on what stands below the names that fit does not miss (%i wide)",
+  async (width) => {
+    const workbook = await openPegbook({ width, height: 800 })
+    const { page } = workbook
+    await begin(workbook, "A formula", "Half")
+    // Nothing that would throw away what is being typed.
+    expect(await page.getByRole("button", { name: "Add one of your own" }).count()).toBe(0)
+    const formula = page.getByRole("combobox", { name: "Formula", exact: true })
+    await formula.pressSequentially("2 * joist_coun")
+    const names = page.getByRole("listbox", { name: "Names that fit" })
+    await names.getByRole("option").first().waitFor()
+    // They lie over what follows: nothing is where it will not be when the press is over.
+    const add = page.getByRole("button", { name: "Add it" })
+    const listed = await names.boundingBox()
+    const next = await page.getByRole("textbox", { name: "Why (optional)" }).boundingBox()
+    expect(next?.y).toBeLessThan((listed?.y ?? 0) + (listed?.height ?? 0))
+    await page.keyboard.press("Escape")
+    await formula.fill("2 * joist_count + 3 ft")
+    await page.getByText("A formula has no units in it").waitFor({ timeout: 60_000 })
+    await formula.fill("2 * joist_count")
+    await page.keyboard.press("Escape")
+    await add.click()
+    expect(await workbook.value("half")).toBe("32")
+  },
+)
+
 // Only a column of one's own can lean on what is proven, in a table whose rows are typed.
 test("a cell that is being typed keeps its text when a proof moves its table, and goes in force after", async () => {
   const workbook = await openPegbook({ before: holdWorkers, proofs: true })

@@ -1,5 +1,6 @@
 import type { Problem } from "../problems/problem.ts"
 import type { Span } from "./ast.ts"
+import { FORMULA_END } from "./formula-end.ts"
 
 export interface Token {
   readonly kind: "number" | "text" | "name" | "mark" | "end"
@@ -63,7 +64,7 @@ export function readTokens(text: string): {
     tokens.push({ kind, text: kind === "text" ? (found[1] ?? "").replaceAll('""', '"') : found[0], span })
     position = span.end
   }
-  tokens.push({ kind: "end", text: "the end of the formula", span: { start: text.length, end: text.length } })
+  tokens.push({ kind: "end", text: FORMULA_END, span: { start: text.length, end: text.length } })
   return { tokens }
 }
 

@@ -1,3 +1,4 @@
+import { FORMULA_END } from "../formula/formula-end.ts"
 import type { ValueType } from "../formula/value-type.ts"
 import type { Words } from "../language/language.ts"
 import {
@@ -9,6 +10,7 @@ import {
 } from "../quantity/dimension.ts"
 import type { UnitSystem } from "../units/measure.ts"
 import { MEASURES } from "../units/measures.ts"
+import { isUnit } from "../units/registry.ts"
 import type { Place, Problem } from "./problem.ts"
 
 /** The sentences for a problem. `system`: the units shown, for examples. */
@@ -110,10 +112,7 @@ function sentences(problem: Problem, system: UnitSystem): Words {
     case "unexpected":
       return {
         says: `the formula cannot be read: it has ${problem.found} where ${problem.expected} should be.`,
-        next:
-          problem.found === ","
-            ? "A decimal mark is a point, 1.5, and values in a function stand apart by a semicolon: MIN(a; b)."
-            : `Put ${problem.expected} there, or take ${problem.found} out.`,
+        next: unexpectedNext(problem),
       }
     case "unknown_name":
       return {
@@ -344,3 +343,13 @@ function acceptedUnits(accepted: readonly string[]): string {
 
 const within = ({ part, reason }: { readonly part?: string; readonly reason: string }) =>
   part === undefined ? reason : `${part}: ${reason}`
+
+/** What is left out at the end cannot be taken out; who writes a unit has to learn where amounts stand, and who writes a comma, what it is for. */
+function unexpectedNext({ found, expected }: Problem & { readonly code: "unexpected" }): string {
+  if (isUnit(found))
+    return "A formula has no units in it: make the amount a figure or an input of its own, with its unit, and use its name here."
+  if (found === ",")
+    return "A decimal mark is a point, 1.5, and values in a function stand apart by a semicolon: MIN(a; b)."
+  if (found === FORMULA_END) return `Put ${expected} at the end.`
+  return `Put ${expected} there, or take ${found} out.`
+}

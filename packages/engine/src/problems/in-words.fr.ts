@@ -1,3 +1,4 @@
+import { FORMULA_END } from "../formula/formula-end.ts"
 import type { ValueType } from "../formula/value-type.ts"
 import { frenchNumber } from "../language/french-numbers.ts"
 import { inLanguage } from "../language/in-force.ts"
@@ -11,6 +12,7 @@ import {
 } from "../quantity/dimension.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import { MEASURES } from "../units/measures.ts"
+import { isUnit } from "../units/registry.ts"
 import type { Place, Problem } from "./problem.ts"
 
 /** "a length", "an area", in French. */
@@ -215,10 +217,7 @@ function sentences(problem: Problem, system: UnitSystem, measured: Measured): Wo
     case "unexpected":
       return {
         says: `la formule est illisible : elle contient ${phrase(problem.found)} là où il faudrait ${phrase(problem.expected)}.`,
-        next:
-          problem.found === ","
-            ? "Les décimales s’écrivent avec un point, 1.5, et les valeurs d’une fonction se séparent par un point-virgule : MIN(a; b)."
-            : `Mettez-y ${phrase(problem.expected)}, ou retirez ${phrase(problem.found)}.`,
+        next: unexpectedNext(problem),
       }
     case "unknown_name":
       return {
@@ -461,4 +460,13 @@ function sentences(problem: Problem, system: UnitSystem, measured: Measured): Wo
 function acceptedUnits(accepted: readonly string[]): string {
   const units = accepted.map((unit) => frenchNumber(unit))
   return units.length > 0 ? `un nombre avec ${oneOf(units)}` : "un nombre sans unité"
+}
+
+function unexpectedNext({ found, expected }: Problem & { readonly code: "unexpected" }): string {
+  if (isUnit(found))
+    return "Une formule ne contient pas d’unités : faites de la quantité un chiffre ou une entrée à elle, avec son unité, et mettez ici son nom."
+  if (found === ",")
+    return "Les décimales s’écrivent avec un point, 1.5, et les valeurs d’une fonction se séparent par un point-virgule : MIN(a; b)."
+  if (found === FORMULA_END) return `Mettez ${phrase(expected)} à la fin.`
+  return `Mettez-y ${phrase(expected)}, ou retirez ${phrase(found)}.`
 }

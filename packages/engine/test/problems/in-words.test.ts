@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest"
+import { parseFormula } from "../../src/formula/parse.ts"
 import type { ValueType } from "../../src/formula/value-type.ts"
 import { inWords, typeInWords } from "../../src/problems/in-words.en.ts"
 import type { Problem, ProblemCode } from "../../src/problems/problem.ts"
@@ -162,4 +163,16 @@ test.each([
   [number(dimension({ mass: 1, length: -2 })), "a number in kg·m^-2"],
 ] as const)("%j is %s", (type, words) => {
   expect(typeInWords(type)).toBe(words)
+})
+
+test("a unit in a formula says where amounts stand, and what ends too early is not to be taken out", () => {
+  const next = (formula: string) => {
+    const [problem] = parseFormula(formula).problems
+    if (problem === undefined) throw new Error("it can be read")
+    return inWords(problem, "us").next
+  }
+  expect(next("width * 2 + 3 ft")).toContain("A formula has no units in it")
+  expect(next("2 + 3 m * width")).toContain("A formula has no units in it")
+  expect(next("SUM(holes.deep")).toMatch(/ at the end\.$/)
+  expect(next("1 + )")).toMatch(/there, or take \) out\.$/)
 })

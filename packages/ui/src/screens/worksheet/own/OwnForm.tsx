@@ -43,6 +43,8 @@ export function OwnForm(props: {
   const tables = createMemo(() => sheet.names().filter((name) => sheet.entry(name).shape === "table"))
   const formulas = () => (fields.kind === "check" ? [fields.demand, fields.limit] : [fields.formula])
 
+  const isFormulaWrong = () => tried()?.good === false || problems().some(({ at }) => at.span !== undefined)
+
   let timer: ReturnType<typeof setTimeout> | undefined
   let stop = () => {}
   function halt(): void {
@@ -82,7 +84,12 @@ export function OwnForm(props: {
     const result: EditResult =
       entry === undefined ? sheet.addEntry(draft) : sheet.changeEntry(ownName(entry), draft)
     if (result.accepted) props.done(draft.label)
-    else setProblems(result.problems)
+    else {
+      // What is wrong with the formula is among them.
+      halt()
+      setTried(undefined)
+      setProblems(result.problems)
+    }
   }
 
   return (
@@ -163,7 +170,7 @@ export function OwnForm(props: {
           text={fields.formula}
           table={fields.kind === "column" ? fields.table : undefined}
           describedBy={`${id}-tried`}
-          wrong={tried()?.good === false}
+          wrong={isFormulaWrong()}
           type={(formula) => set({ formula })}
         />
       </Show>
@@ -172,7 +179,7 @@ export function OwnForm(props: {
           label={spoken.own.demand}
           text={fields.demand}
           describedBy={`${id}-tried`}
-          wrong={tried()?.good === false}
+          wrong={isFormulaWrong()}
           type={(demand) => set({ demand })}
         />
         <Labelled label={spoken.own.sense}>
@@ -196,7 +203,7 @@ export function OwnForm(props: {
           label={spoken.own.limit}
           text={fields.limit}
           describedBy={`${id}-tried`}
-          wrong={tried()?.good === false}
+          wrong={isFormulaWrong()}
           type={(limit) => set({ limit })}
         />
       </Show>

@@ -94,18 +94,17 @@ export default function OwnSection() {
       <Show when={sheet.unfitEntries().size > 0}>
         <UnfitList />
       </Show>
-      <p class="actions own-add">
-        <button
-          ref={addButton}
-          type="button"
-          class="small main-action"
-          aria-expanded={adding()}
-          onClick={() => setAdding((was) => !was)}
-        >
-          {spoken.own.add}
-        </button>
-      </p>
-      <Show when={adding()}>
+      {/* While something is being added there is no second press that could throw it away. */}
+      <Show
+        when={adding()}
+        fallback={
+          <p class="actions own-add">
+            <button ref={addButton} type="button" class="small main-action" onClick={() => setAdding(true)}>
+              {spoken.own.add}
+            </button>
+          </p>
+        }
+      >
         <OwnForm
           done={added}
           cancel={() => {
