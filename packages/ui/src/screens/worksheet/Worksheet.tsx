@@ -39,7 +39,7 @@ export function Worksheet() {
                 <span>{spoken.columns.how}</span>
                 <span>{spoken.columns.from}</span>
               </div>
-              <ul class="row-list" style={{ "--rows": section.entries.length }}>
+              <ul class="row-list row-list-fixed" style={{ "--rows": section.entries.length }}>
                 <For each={section.entries}>{(entry) => <Row name={entry.name} />}</For>
               </ul>
             </section>
