@@ -164,3 +164,37 @@ test("a page that is left in the middle of saving has kept what was typed last",
   await workbook.ready()
   expect(await workbook.value("platform_length")).toBe("19' 0\"")
 })
+
+test.each([
+  ["is killed at work", async ({ page }: WorkbookPage) => void (await page.clock.fastForward(130_000))],
+  ["is not to be had", async () => {}],
+] as const)("a worker that %s: the page says so, loses nothing, and asks another one", async (how, endIt) => {
+  const workbook = await openPegbook({ missing: true })
+  const { page } = workbook
+  await workbook.enter("platform_length", "18 ft")
+  await workbook.screen("Explore")
+  // From here a worker is either never there, or hears nothing and says nothing, as one that the system has ended.
+  await page.clock.install()
+  await page.evaluate((dead) => {
+    const Real = window.Worker
+    Object.assign(window, {
+      Worker: class extends Real {
+        constructor(url: string | URL, options?: WorkerOptions) {
+          super(dead ? url : `${url}-gone`, options)
+        }
+        override postMessage(): void {}
+      },
+      mend: () => Object.assign(window, { Worker: Real }),
+    })
+  }, how === "is killed at work")
+  const span = page.getByRole("region", { name: "Try a span of values" })
+  await span.getByRole("combobox", { name: "Show" }).selectOption("joist_count")
+  await span.getByRole("button", { name: "Try them" }).click()
+  await endIt(workbook)
+  await span.getByText(/It could not be worked out\..*try again/i).waitFor()
+  await page.evaluate(() => (window as unknown as { mend: () => void }).mend())
+  await span.getByRole("button", { name: "Try them" }).click()
+  await span.locator("tr[data-tried]").nth(1).waitFor({ timeout: 60_000 })
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe(`18' 0"`)
+})

@@ -1,11 +1,14 @@
 import { languageInForce } from "@pegbook/engine"
 import type { Sheet } from "../bridge/sheet.ts"
+import { windowClock } from "../storage/keeper.ts"
 import { spoken } from "../text/spoken.ts"
 import type { Answer, AskedIn, Question } from "./asked.ts"
 import { createInOrder } from "./in-order.ts"
 
 /** Each worker holds a workbook of its own. */
 const MOST_WORKERS = 4
+/** In milliseconds, longer than any part of an answer takes on a slow phone. A worker that was ended from outside tells nobody. */
+const SILENCE = 120_000
 
 /**
  * Asks about the workbook as it stands now, beside the page: a sweep by as many workers as there are cores, up to four, any
@@ -19,8 +22,10 @@ export function ask(sheet: Sheet, question: Question, onAnswer: (answer: Answer)
     () => new Worker(new URL("./worker.ts", import.meta.url), { type: "module" }),
   )
   let over = false
+  let cancel = () => {}
   const stop = () => {
     over = true
+    cancel()
     for (const worker of workers) worker.terminate()
   }
   const end = (last: Answer) => {
@@ -28,11 +33,19 @@ export function ask(sheet: Sheet, question: Question, onAnswer: (answer: Answer)
     stop()
     onAnswer(last)
   }
+  const broke = () => end({ kind: "refused", says: spoken.explore.broke, next: spoken.explore.brokeNext })
+  const listen = () => {
+    cancel()
+    cancel = windowClock.after(SILENCE, broke)
+  }
+  listen()
   const inOrder = createInOrder(of, onAnswer)
   // What was done before has no part in it, and may be long.
   const document = { ...sheet.document(), history: { past: [], future: [] } }
   for (const [part, worker] of workers.entries()) {
     worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
+      if (over) return
+      listen()
       if (data.kind === "refused") end(data)
       else if (data.kind !== "done") inOrder.come(data)
       else if (inOrder.isLast()) end(data)
@@ -40,7 +53,7 @@ export function ask(sheet: Sheet, question: Question, onAnswer: (answer: Answer)
     })
     worker.addEventListener("error", (event) => {
       event.preventDefault()
-      end({ kind: "refused", says: spoken.explore.broke, next: spoken.explore.brokeNext })
+      broke()
     })
     const asked: AskedIn = {
       language: languageInForce().id,
