@@ -1,17 +1,9 @@
-import {
-  type BookDocument,
-  type Definition,
-  inWords,
-  type LanguageId,
-  type Problem,
-  type UnitSystem,
-} from "@pegbook/engine"
-import { DEMO, fetchTemplate, OFFERED, offer } from "@pegbook/templates"
+import { type BookDocument, inWords, type LanguageId, type Problem, type UnitSystem } from "@pegbook/engine"
+import { DEMO, offer } from "@pegbook/templates"
 import { type Accessor, batch, createSignal } from "solid-js"
 import { createKeeper, type Keeper, type KeptState } from "../storage/keeper.ts"
 import { freshTitle, type Shelved } from "../storage/kept-workbook.ts"
-import { MOST_PHOTOS, packPhotos, unpackPhotos } from "../storage/photo-file.ts"
-import { newPhotoId, type Photo, type Photos } from "../storage/photos.ts"
+import type { Photo, Photos } from "../storage/photos.ts"
 import { type Preferences, proposedUnits, readPreferences } from "../storage/preferences.ts"
 import { createShelf } from "../storage/shelf.ts"
 import { KEYS, refusalOf, type Stores } from "../storage/store.ts"
@@ -20,7 +12,9 @@ import { fileWords } from "../text/file-words.ts"
 import { refusalWords } from "../text/refusal-words.ts"
 import { spoken } from "../text/spoken.ts"
 import type { Around } from "./around.ts"
+import { carriedPhotos } from "./carried-photos.ts"
 import { mirror, type Sheet } from "./sheet.ts"
+import { templateOf, Unfetched, unknownTemplate } from "./template-of.ts"
 
 /** Something said once. With an undo, or when it `stays`, until dismissed; without, until the next change. */
 export interface Notice {
@@ -108,6 +102,7 @@ export async function openSession(
   const [notice, setNotice] = createSignal<Notice>()
   const [photosCame, setPhotosCame] = createSignal(0)
   const [states, setStates] = createSignal<ReadonlyMap<string, KeptState>>(new Map())
+  const carried = carriedPhotos(stores.photos, around.smaller, (text) => setNotice({ text, stays: true }))
   const keepers = new Map<string, Keeper>()
   const preferencesKeeper = createKeeper(
     () => stores.records.put(KEYS.preferences, preferences()),
@@ -391,24 +386,6 @@ export async function openSession(
     })
   }
 
-  /** Keeps a file's photos with this workbook; a notice says how many it could not, and why. */
-  async function takePhotos(workbook: string, held: unknown): Promise<void> {
-    const { photos, refused } = unpackPhotos(held)
-    let notRead = refused
-    try {
-      for (const { stage, added, picture } of photos) {
-        // Painted anew, so that what is kept is a picture and nothing else.
-        const painted = await around.smaller(picture).catch(() => undefined)
-        if (painted === undefined) notRead += 1
-        else await stores.photos.put({ id: newPhotoId(), workbook, stage, added, picture: painted })
-      }
-    } catch (thrown) {
-      setNotice({ text: spoken.files.photosNotKept(refusalWords(refusalOf(thrown))), stays: true })
-      return
-    }
-    if (notRead > 0) setNotice({ text: spoken.files.photosNotRead(notRead), stays: true })
-  }
-
   function prefer(change: Partial<Preferences>): void {
     setPreferences((was) => ({ ...was, ...change }))
     preferencesKeeper.changed()
@@ -478,23 +455,8 @@ export async function openSession(
       if (open === undefined) return undefined
       const [title, document] = [session.title(), open.document()]
       const bare = workbookFile(title, document)
-      let photos: Awaited<ReturnType<typeof packPhotos>>
-      try {
-        const room = LARGEST_FILE - new Blob([bare.text]).size
-        photos = await packPhotos(await stores.photos.all(current()), room)
-      } catch (thrown) {
-        setNotice({ text: spoken.files.withoutPhotos(refusalWords(refusalOf(thrown))), stays: true })
-        return bare
-      }
-      const { packed, leftOut } = photos
-      if (leftOut > 0) {
-        const isFull = packed.length < MOST_PHOTOS
-        const text = isFull
-          ? spoken.files.photosLeftOut(leftOut, LARGEST_FILE)
-          : spoken.files.photosTooMany(leftOut, MOST_PHOTOS)
-        setNotice({ text, stays: true })
-      }
-      return workbookFile(title, document, packed)
+      const packed = await carried.pack(current(), LARGEST_FILE - new Blob([bare.text]).size)
+      return packed === undefined ? bare : workbookFile(title, document, packed)
     },
     async openFile(file) {
       let opened = false
@@ -510,7 +472,7 @@ export async function openSession(
         const id = storeCopy(read.title ?? offer(document.template)?.title ?? file.name, document)
         await openKept(id, document)
         opened = true
-        await takePhotos(id, read.photos)
+        await carried.take(id, read.photos)
         if (notice()?.stays === undefined) session.say(spoken.files.opened(session.title()))
       })
       return opened
@@ -555,25 +517,6 @@ export async function openSession(
 
 function isUnreadable(workbook: Shelved): boolean {
   return "problem" in workbook
-}
-
-/** A part of the program that could not be fetched, where a person waits for it. */
-class Unfetched extends Error {}
-
-/** The template with this id, or else the demonstration. */
-async function templateOf(id: string): Promise<Definition> {
-  const found = await fetchTemplate(id)
-    .then((one) => one ?? fetchTemplate(DEMO))
-    .catch((thrown) => {
-      throw new Unfetched(`the template ${id}`, { cause: thrown })
-    })
-  if (found === undefined) throw new Error(`there is no template ${DEMO}`)
-  return found
-}
-
-function unknownTemplate(document: BookDocument): Problem | undefined {
-  if (offer(document.template) !== undefined) return undefined
-  return { code: "file_unknown_template", at: {}, template: document.template, known: OFFERED }
 }
 
 function says(problem: Problem, system: UnitSystem = "us"): string {
