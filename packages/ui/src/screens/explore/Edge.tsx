@@ -1,11 +1,12 @@
 import { keptAs } from "@pegbook/engine"
-import { createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
-import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
-import { ask } from "../../explore/ask.ts"
+import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
+import { useSheet } from "../../bridge/context.ts"
 import type { Answer } from "../../explore/asked.ts"
-import { EntryLink } from "../../parts/EntryLink.tsx"
+import { EntryList } from "../../parts/EntryList.tsx"
 import { spoken } from "../../text/spoken.ts"
+import { AskButtons } from "./AskButtons.tsx"
 import { isSteppable, triableInputs } from "./explore-model.ts"
+import { createQuestion, useTaking } from "./question.ts"
 
 type Found = Answer & { readonly kind: "seek" }
 
@@ -15,47 +16,33 @@ const TEXTS = ["step", "least", "most"] as const
 /** The largest or smallest value of an input with which every check passes, and what stands in the way of more. */
 export function Edge() {
   const sheet = useSheet()
-  const session = useSession()
-  const walk = useWalk()
   const id = createUniqueId()
   const inputs = createMemo(() => triableInputs(sheet).filter((name) => isSteppable(sheet.entry(name))))
   const [found, setFound] = createSignal<Found & { readonly input: string }>()
-  const [working, setWorking] = createSignal(false)
-  const [refusal, setRefusal] = createSignal<string>()
-  let stop = () => {}
-  onCleanup(() => stop())
+  const question = createQuestion()
+  const takeIntoCopy = useTaking()
 
   function run(event: SubmitEvent & { readonly currentTarget: HTMLFormElement }): void {
     event.preventDefault()
-    stop()
     const typed = new FormData(event.currentTarget)
     const text = (name: string) => String(typed.get(name) ?? "").trim()
     const input = text("input")
     setFound(undefined)
     if (text("step") === "") {
-      setRefusal(spoken.explore.needStep)
+      question.refuse(spoken.explore.needStep)
       return
     }
-    setRefusal(undefined)
-    setWorking(true)
     const toward = text("toward") === "smallest" ? "smallest" : "largest"
     const kept = (name: string) => keptAs(text(name), sheet.entry(input).measure)
     const wanted = { input, toward, step: kept("step"), least: kept("least"), most: kept("most") } as const
-    stop = ask(sheet, { kind: "seek", ...wanted }, (answer) => {
+    question.put({ kind: "seek", ...wanted }, (answer) => {
       if (answer.kind === "seek") setFound({ ...answer, input })
-      else {
-        if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
-        setWorking(false)
-      }
     })
   }
 
   function take({ input, typed, text }: Found & { readonly input: string }): void {
     if (typed === undefined) return
-    const title = spoken.verdict.copyTitle(sheet.label(input), text ?? typed)
-    if (!sheet.tryChange(title, { [input]: typed }).accepted) return
-    session.say(spoken.verdict.tried(sheet.scenario().title))
-    walk.show("worksheet")
+    takeIntoCopy(spoken.verdict.copyTitle(sheet.label(input), text ?? typed), { [input]: typed })
   }
 
   return (
@@ -87,29 +74,13 @@ export function Edge() {
             </For>
           </div>
         </div>
-        <p class="actions">
-          <button type="submit" class="small main-action" disabled={working()}>
-            {spoken.explore.seek}
-          </button>
-          <Show when={working()}>
-            <button
-              type="button"
-              class="small"
-              onClick={() => {
-                stop()
-                setWorking(false)
-              }}
-            >
-              {spoken.explore.cancel}
-            </button>
-          </Show>
-        </p>
+        <AskButtons ask={spoken.explore.seek} isWorking={question.isWorking()} stop={question.stop} />
       </form>
       <div role="status" data-sought>
-        <Show when={working()}>
+        <Show when={question.isWorking()}>
           <p class="quiet">{spoken.verdict.looking}</p>
         </Show>
-        <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+        <Show when={question.refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
         <Show when={found()}>
           {(one) => (
             <>
@@ -125,15 +96,7 @@ export function Edge() {
                 fallback={<p>{one().typed === undefined ? "" : spoken.explore.noBinds}</p>}
               >
                 <p>{one().typed === undefined ? spoken.explore.always : spoken.explore.binds}</p>
-                <ul class="advice">
-                  <For each={one().binds}>
-                    {(name) => (
-                      <li>
-                        <EntryLink name={name}>{sheet.label(name)}</EntryLink>
-                      </li>
-                    )}
-                  </For>
-                </ul>
+                <EntryList class="advice" names={one().binds} />
               </Show>
               <Show when={one().typed !== undefined}>
                 <button type="button" class="small" onClick={() => take(one())}>

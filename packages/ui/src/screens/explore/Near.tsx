@@ -1,10 +1,11 @@
 import { keptAs, type NearValue, type Thrift } from "@pegbook/engine"
-import { createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
-import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
-import { ask } from "../../explore/ask.ts"
+import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
+import { useSheet } from "../../bridge/context.ts"
 import { spoken } from "../../text/spoken.ts"
+import { AskButtons } from "./AskButtons.tsx"
 import { nearShown } from "./explore-model.ts"
 import { Outcome } from "./Outcome.tsx"
+import { createQuestion, useTaking } from "./question.ts"
 
 interface Found {
   readonly input: string
@@ -22,14 +23,10 @@ export function Near() {
 
 function NearForm(props: { readonly thrift: Thrift }) {
   const sheet = useSheet()
-  const session = useSession()
-  const walk = useWalk()
   const id = createUniqueId()
   const [found, setFound] = createSignal<Found>()
-  const [working, setWorking] = createSignal(false)
-  const [refusal, setRefusal] = createSignal<string>()
-  let stop = () => {}
-  onCleanup(() => stop())
+  const question = createQuestion()
+  const takeIntoCopy = useTaking()
   const shown = createMemo(() => {
     const now = found()
     return now === undefined ? [] : nearShown(now.values, now.present)
@@ -37,30 +34,20 @@ function NearForm(props: { readonly thrift: Thrift }) {
 
   function run(event: SubmitEvent & { readonly currentTarget: HTMLFormElement }): void {
     event.preventDefault()
-    stop()
     const typed = new FormData(event.currentTarget)
     const text = (name: string) => String(typed.get(name) ?? "").trim()
     const [input, score] = [text("input"), text("score")]
     const present = sheet.entry(input).reading?.text ?? ""
     const kept = (name: string) => keptAs(text(name), sheet.entry(input).measure)
     setFound(undefined)
-    setRefusal(undefined)
-    setWorking(true)
     const wanted = { input, score, step: kept("step"), reach: kept("reach") }
-    stop = ask(sheet, { kind: "near", ...wanted }, (answer) => {
+    question.put({ kind: "near", ...wanted }, (answer) => {
       if (answer.kind === "near") setFound({ input, score, present, values: answer.values })
-      else {
-        if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
-        setWorking(false)
-      }
     })
   }
 
   function take({ input }: Found, { typed, reading }: NearValue): void {
-    const title = spoken.verdict.copyTitle(sheet.label(input), reading?.text ?? typed)
-    if (!sheet.tryChange(title, { [input]: typed }).accepted) return
-    session.say(spoken.verdict.tried(sheet.scenario().title))
-    walk.show("worksheet")
+    takeIntoCopy(spoken.verdict.copyTitle(sheet.label(input), reading?.text ?? typed), { [input]: typed })
   }
 
   return (
@@ -100,29 +87,13 @@ function NearForm(props: { readonly thrift: Thrift }) {
             </For>
           </select>
         </div>
-        <p class="actions">
-          <button type="submit" class="small main-action" disabled={working()}>
-            {spoken.explore.seekNear}
-          </button>
-          <Show when={working()}>
-            <button
-              type="button"
-              class="small"
-              onClick={() => {
-                stop()
-                setWorking(false)
-              }}
-            >
-              {spoken.explore.cancel}
-            </button>
-          </Show>
-        </p>
+        <AskButtons ask={spoken.explore.seekNear} isWorking={question.isWorking()} stop={question.stop} />
       </form>
       <div role="status">
-        <Show when={working()}>
+        <Show when={question.isWorking()}>
           <p class="quiet">{spoken.verdict.looking}</p>
         </Show>
-        <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+        <Show when={question.refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
         <Show when={found()}>
           {(now) => <p>{spoken.explore.nearTried(now().values.length, shown().length)}</p>}
         </Show>

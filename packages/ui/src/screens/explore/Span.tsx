@@ -1,10 +1,11 @@
 import { type SweepRow, shownAs } from "@pegbook/engine"
 import { batch, createMemo, createSignal, createUniqueId, For, onCleanup, Show } from "solid-js"
 import { createStore } from "solid-js/store"
-import { useSession, useSheet, useWalk } from "../../bridge/context.ts"
+import { useSheet } from "../../bridge/context.ts"
 import { ask } from "../../explore/ask.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { spoken } from "../../text/spoken.ts"
+import { AskButtons } from "./AskButtons.tsx"
 import {
   firstResult,
   isAllNothing,
@@ -15,6 +16,7 @@ import {
 } from "./explore-model.ts"
 import { LineChart } from "./LineChart.tsx"
 import { Outcome } from "./Outcome.tsx"
+import { useTaking } from "./question.ts"
 import { RangeForm } from "./RangeForm.tsx"
 import { ReadyCharts } from "./ReadyCharts.tsx"
 
@@ -35,8 +37,7 @@ interface Asked {
 /** Tries one input, or two together, over many values. */
 export function Span() {
   const sheet = useSheet()
-  const session = useSession()
-  const walk = useWalk()
+  const takeIntoCopy = useTaking()
   const id = createUniqueId()
   const inputs = createMemo(() => triableInputs(sheet))
   const start = inputs()[0] ?? ""
@@ -141,9 +142,7 @@ export function Span() {
   function take(row: SweepRow): void {
     const names = asked()?.inputs ?? []
     const texts = Object.fromEntries(row.typed.map((text, place) => [names[place] ?? "", text]))
-    if (!sheet.tryChange(saysOf(row), texts).accepted) return
-    session.say(spoken.verdict.tried(sheet.scenario().title))
-    walk.show("worksheet")
+    takeIntoCopy(saysOf(row), texts)
   }
 
   return (
@@ -212,16 +211,7 @@ export function Span() {
             </For>
           </ul>
         </div>
-        <p class="actions">
-          <button type="submit" class="small main-action" disabled={state() === "working"}>
-            {spoken.explore.run}
-          </button>
-          <Show when={state() === "working"}>
-            <button type="button" class="small" onClick={halt}>
-              {spoken.explore.cancel}
-            </button>
-          </Show>
-        </p>
+        <AskButtons ask={spoken.explore.run} isWorking={state() === "working"} stop={halt} />
       </form>
       <Show when={state() === "working"}>
         <progress max={of() || 1} value={rows.length} aria-label={spoken.explore.run} />

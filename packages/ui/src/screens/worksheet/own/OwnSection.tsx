@@ -2,6 +2,7 @@ import { type OwnEntry, ownName, type Problem } from "@pegbook/engine"
 import { createEffect, createMemo, createSignal, For, on, Show } from "solid-js"
 import { useSession, useSheet, useWalk } from "../../../bridge/context.ts"
 import { EntryLink } from "../../../parts/EntryLink.tsx"
+import { EntryList } from "../../../parts/EntryList.tsx"
 import { ProblemList } from "../../../parts/ProblemList.tsx"
 import { TitleForm } from "../../../parts/TitleForm.tsx"
 import { kindWord } from "../../../text/entry-words.ts"
@@ -213,15 +214,7 @@ function OwnRow(props: { readonly name: string; readonly entry: OwnEntry }) {
           </Show>
           <Show when={doing() === "remove"}>
             <p>{spoken.own.leaning(leaning().length)}</p>
-            <ul class="own-leaning">
-              <For each={leaning().slice(0, LEANING_NAMED)}>
-                {(name) => (
-                  <li>
-                    <EntryLink name={name}>{sheet.label(name)}</EntryLink>
-                  </li>
-                )}
-              </For>
-            </ul>
+            <EntryList class="own-leaning" names={leaning().slice(0, LEANING_NAMED)} />
             <p class="actions">
               <button type="button" class="small" onClick={() => remove(true)}>
                 {spoken.own.evenSo}
