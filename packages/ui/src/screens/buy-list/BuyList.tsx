@@ -287,9 +287,11 @@ function Own() {
       <h2 id="buy-own">{spoken.buyList.own}</h2>
       <p class="quiet">{spoken.buyList.ownSays}</p>
       <InputTable name="own_things" />
-      <ul class="buy-unmet field-problem" role="status">
-        <For each={sheet.entry("buy_list").report?.unmet ?? []}>{(says) => <li>{says}</li>}</For>
-      </ul>
+      <div role="status">
+        <ul class="field-problem">
+          <For each={sheet.entry("buy_list").report?.unmet ?? []}>{(says) => <li>{says}</li>}</For>
+        </ul>
+      </div>
     </section>
   )
 }
