@@ -102,15 +102,17 @@ test("two tabs that saw nothing of each other: who saves second is refused, not 
   // Leaving without an answer loses neither.
   await second.page.close()
   await first.reload()
+  // A tab comes back to its own workbook.
+  expect(await first.value("platform_length")).toBe("19' 0\"")
   await first.screen("Start")
-  await first.listed("Game table platform, copy").waitFor()
-  expect(await first.value("platform_length")).toBe("17' 0\"")
   await first
-    .listed("Game table platform")
+    .listed("Game table platform, copy")
     .getByRole("button", { name: /^(Open|Go on) / })
     .click()
-  await first.page.getByRole("heading", { level: 1, name: "Game table platform", exact: true }).waitFor()
-  expect(await first.value("platform_length")).toBe("19' 0\"")
+  await first.page
+    .getByRole("heading", { level: 1, name: "Game table platform, copy", exact: true })
+    .waitFor()
+  expect(await first.value("platform_length")).toBe("17' 0\"")
 })
 
 test("where the browser's storage is full, the page says so and what to do, and saves as soon as there is room", async () => {
