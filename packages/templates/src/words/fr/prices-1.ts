@@ -198,7 +198,7 @@ export const prices1: Texts = {
   "How many": "Combien",
   "How many you need, spare and all.": "Combien il vous en faut, réserve comprise.",
   "What you count: each, bag, tin, ft. Left empty: each.":
-    "Ce que vous comptez : each (pièce), sac, pot, ft. Vide : à la pièce.",
+    "Ce que vous comptez : sac, pot, pieds. Vide : à la pièce.",
   "Price of one": "Prix d'un seul",
   "In money, without tax. May be left empty, or stand in your prices.":
     "En argent, sans taxe. Peut rester vide, ou se trouver dans vos prix.",

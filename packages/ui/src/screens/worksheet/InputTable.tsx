@@ -72,7 +72,11 @@ export function InputTable(props: { readonly name: string }) {
 
   return (
     <div class="input-table">
-      <section class="table-scroll" aria-label={spoken.table.scroll(sheet.entry(props.name).label)}>
+      <section
+        class="table-scroll"
+        tabindex={0}
+        aria-label={spoken.table.scroll(sheet.entry(props.name).label)}
+      >
         <table class="rows">
           <caption class="hidden-text">{sheet.entry(props.name).label}</caption>
           <thead>
