@@ -168,7 +168,7 @@ test("a page that is left in the middle of saving has kept what was typed last",
 })
 
 test.each([
-  ["is killed at work", async ({ page }: WorkbookPage) => void (await page.clock.fastForward(130_000))],
+  ["is killed at work", async ({ page }: WorkbookPage) => void (await page.clock.runFor(130_000))],
   ["is not to be had", async () => {}],
 ] as const)("a worker that %s: the page says so, loses nothing, and asks another one", async (how, endIt) => {
   const workbook = await openPegbook({ missing: true })
@@ -190,6 +190,10 @@ test.each([
     })
   }, how === "is killed at work")
   const span = page.getByRole("region", { name: "Try a span of values" })
+  await span.getByRole("combobox", { name: "Input" }).first().selectOption("joist_spacing")
+  await span.getByRole("textbox", { name: "From" }).fill("12 in")
+  await span.getByRole("textbox", { name: "To" }).fill("24 in")
+  await span.getByRole("textbox", { name: "In steps of" }).fill("4 in")
   await span.getByRole("combobox", { name: "Show" }).selectOption("joist_count")
   await span.getByRole("button", { name: "Try them" }).click()
   await endIt(workbook)
