@@ -26,8 +26,9 @@ export async function main(chromium: string | undefined): Promise<void> {
     `  the ${library.formulas.toLocaleString("en")} formulas of its file, by libraries of general use   ${ms(library.all)}, ${(library.all / ours.edit).toFixed(0)} × an edit`,
   )
   const memory = watchMemory()
+  const held = memory.held.map((megabytes) => megabytes.toFixed(1)).join(" ")
   console.log(
-    `  held after each thousand of ${(1_000 * (memory.length - 1)).toLocaleString("en")} edits   ${memory.map((held) => held.toFixed(1)).join(" ")} MB, at the end ${((memory.at(-1) ?? 0) / (memory[0] ?? 1)).toFixed(2)} × the beginning`,
+    `  held after each ${memory.every} of ${memory.edits.toLocaleString("en")} edits, all read   ${held} MB`,
   )
   const drawing = timeDrawing()
   console.log(`  the plan's ${drawing.shapes} shapes after an edit       ${ms(drawing.middle)}`)

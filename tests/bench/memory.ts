@@ -3,8 +3,8 @@ import { runInNewContext } from "node:vm"
 import { openBook } from "@pegbook/engine"
 import { demo } from "@pegbook/templates"
 
-const EDITS = 10_000
-const EVERY = 1_000
+const EDITS = 2_000
+const EVERY = 250
 
 /** Nothing outside calls for it but a flag. */
 function collector(): () => void {
@@ -13,10 +13,14 @@ function collector(): () => void {
 }
 
 /**
- * What is held, in megabytes, after each thousand edits of the length, of which every entry is read. The history of a
+ * What is held, in megabytes, after each few hundred edits of the length, of which every entry is read. The history of a
  * workbook is kept, so that it grows by its lines.
  */
-export function watchMemory(): readonly number[] {
+export function watchMemory(): {
+  readonly edits: number
+  readonly every: number
+  readonly held: readonly number[]
+} {
   const collect = collector()
   const { book } = openBook(demo())
   const held = (): number => {
@@ -31,10 +35,10 @@ export function watchMemory(): readonly number[] {
     for (const name of book.names()) book.entry(name)
   }
   for (let warm = 0; warm < 100; warm++) edit(warm)
-  const after = [held()]
+  const all = [held()]
   for (let index = 1; index <= EDITS; index++) {
     edit(index)
-    if (index % EVERY === 0) after.push(held())
+    if (index % EVERY === 0) all.push(held())
   }
-  return after
+  return { edits: EDITS, every: EVERY, held: all }
 }
