@@ -68,7 +68,7 @@ const ChangeSchema = z.discriminatedUnion("of", [
     from: z.nullable(OwnEntrySchema),
     to: z.nullable(OwnEntrySchema),
   }),
-  z.object({
+  z.looseObject({
     of: z.literal("progress"),
     stage: Name,
     from: z.nullable(StageProgressSchema),

@@ -11,6 +11,7 @@ function saved(): BookDocument {
   book.edit("width", "5 m")
   book.saveCopy("Second")
   book.addEntry({ kind: "input", name: "gap", label: "Gap", measure: "length", default: "5 cm" })
+  book.note("dig", { done: true })
   return JSON.parse(JSON.stringify(book.document()))
 }
 
@@ -80,6 +81,7 @@ test("members that this version does not know are kept and written back, in step
       .replaceAll('{"id":', '{"seen":2,"id":'),
   )
   expect(JSON.stringify(withMore)).toContain('"later":{"by":1},"of":"typed"')
+  expect(JSON.stringify(withMore)).toContain('"later":{"by":1},"of":"progress"')
   const { document } = readDocument(withMore)
   if (document === undefined) throw new Error("it cannot be read")
   const { book } = openBook(define(...ENTRIES), { document, now: () => 0 })

@@ -15,7 +15,7 @@ export function UnfitList() {
   const mayGo = (name: string) => sheet.ownEntries().filter((entry) => ownName(entry) === name).length === 1
 
   function remove(name: string, label: string): void {
-    if (sheet.removeEntry(name, true).accepted) session.say(spoken.own.removed(label), () => sheet.undo())
+    if (sheet.removeEntry(name, true).accepted) session.sayDone(spoken.own.removed(label))
   }
 
   return (
