@@ -1,5 +1,6 @@
 import { openBook, resolveDrawing } from "@pegbook/engine"
 import { demo } from "@pegbook/templates"
+import { middleOf } from "./median.ts"
 
 const LENGTHS = ["18 ft", "20 ft", "19 ft 4 in", "16 ft"]
 const TIMES = 40
@@ -17,5 +18,5 @@ export function timeDrawing(): { middle: number; shapes: number } {
     shapes = resolveDrawing(drawing, book).shapes.length
     all.push(performance.now() - start)
   }
-  return { middle: all.sort((a, b) => a - b)[TIMES / 2] ?? 0, shapes }
+  return { middle: middleOf(all), shapes }
 }

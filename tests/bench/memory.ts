@@ -28,7 +28,7 @@ export function watchMemory(): {
     return process.memoryUsage().heapUsed / 1e6
   }
   const edit = (index: number): void => {
-    // Hardly a length comes twice, so that what is remembered for the next time would show.
+    // A length comes back after hundreds of others, so that what is remembered for the next time would show.
     const eighths = 1_536 + ((index * 7) % 769)
     if (!book.edit("platform_length", `${eighths / 8} in`).accepted)
       throw new Error("the workbook refused a length")

@@ -109,14 +109,14 @@ class Draft {
   #own: State["own"][number][] | undefined
   #current: string
   #system: State["system"]
-  readonly #progress: Map<string, State["progress"][string]>
+  #progress: State["progress"]
 
   constructor(before: State) {
     this.#before = before
     this.#scenarios = [...before.scenarios]
     this.#current = before.current
     this.#system = before.system
-    this.#progress = new Map(Object.entries(before.progress))
+    this.#progress = before.progress
   }
 
   put(change: Change, side: "from" | "to"): void {
@@ -155,9 +155,9 @@ class Draft {
         this.#putOwn(change, side)
         break
       case "progress": {
+        const { [change.stage]: _, ...others } = this.#progress
         const put = change[side]
-        if (put === null) this.#progress.delete(change.stage)
-        else this.#progress.set(change.stage, put)
+        this.#progress = put === null ? others : { ...this.#progress, [change.stage]: put }
         break
       }
     }
@@ -169,7 +169,7 @@ class Draft {
     const isThere = (id: string): boolean => scenarios.some((scenario) => scenario.id === id)
     const current = [this.#current, this.#before.current].find(isThere) ?? scenarios[0]?.id ?? ""
     const own = this.#own ?? this.#before.own
-    return { scenarios, current, system: this.#system, own, progress: Object.fromEntries(this.#progress) }
+    return { scenarios, current, system: this.#system, own, progress: this.#progress }
   }
 
   #scenario(id: string): OpenScenario | undefined {

@@ -1,7 +1,7 @@
-import { createEffect, createMemo, createSignal, Index, on, onCleanup, Show } from "solid-js"
+import { createEffect, createMemo, createSignal, Index, on, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
-import { ask } from "../../explore/ask.ts"
 import type { SinceBought as Since } from "../../explore/asked.ts"
+import { createQuestion } from "../../explore/question.ts"
 import { spoken } from "../../text/spoken.ts"
 import type { TableRow } from "../set-out/set-out-model.ts"
 import { amountOf, lineName } from "./line-words.ts"
@@ -12,18 +12,14 @@ export function SinceBought() {
   const sheet = useSheet()
   const bought = createMemo(() => sheet.scenarios().findLast(({ sealed }) => sealed))
   const [since, setSince] = createSignal<Since>()
-  const [refusal, setRefusal] = createSignal<string>()
-  let stop = () => {}
-  onCleanup(() => stop())
+  const question = createQuestion()
   createEffect(
     on([() => bought()?.id, () => sheet.scenario().id, sheet.moved, sheet.unitSystem], ([scenario]) => {
-      stop()
+      question.stop()
       setSince(undefined)
-      setRefusal(undefined)
       if (scenario === undefined || scenario === sheet.scenario().id || !sheet.has("still_to_buy")) return
-      stop = ask(sheet, { kind: "since", scenario }, (answer) => {
+      question.put({ kind: "since", scenario }, (answer) => {
         if (answer.kind === "since") setSince(answer.since)
-        if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
       })
     }),
   )
@@ -38,12 +34,12 @@ export function SinceBought() {
         <section class="since-bought" aria-labelledby="since-bought">
           <h2 id="since-bought">{spoken.since.title(sealed().title)}</h2>
           <p class="quiet">{spoken.since.says}</p>
-          <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+          <Show when={question.refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
           <div role="status">
             <Show
               when={since()}
               fallback={
-                <Show when={refusal() === undefined}>
+                <Show when={question.refusal() === undefined}>
                   <p class="quiet">{spoken.compare.working}</p>
                 </Show>
               }

@@ -1,9 +1,9 @@
 import type { CheckView } from "@pegbook/engine"
-import { createEffect, createMemo, createSignal, For, type JSX, on, onCleanup, Show } from "solid-js"
+import { createEffect, createMemo, createSignal, For, type JSX, on, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
-import { ask } from "../../explore/ask.ts"
 import type { Stand } from "../../explore/asked.ts"
 import { Bars } from "../../explore/Bars.tsx"
+import { createQuestion } from "../../explore/question.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { Mark } from "../../parts/Mark.tsx"
 import { ScenarioBox, scenarioTitle } from "../../parts/ScenarioBox.tsx"
@@ -22,35 +22,27 @@ export default function Compare() {
     new Set(firstPair(sheet.scenarios(), sheet.scenario().id)),
   )
   const [stands, setStands] = createSignal<readonly Stand[]>([])
-  const [refusal, setRefusal] = createSignal<string>()
-  const [working, setWorking] = createSignal(false)
+  const question = createQuestion()
   const chosen = () => {
     const ids = sheet.scenarios().map(({ id }) => id)
     const known = ids.filter((id) => wanted().has(id))
     return known.length > 0 || ids.length < 2 ? known : firstPair(sheet.scenarios(), sheet.scenario().id)
   }
-  let stop = () => {}
 
   createEffect(
     on([chosen, sheet.moved, sheet.unitSystem], ([ids]) => {
-      stop()
-      setRefusal(undefined)
+      question.stop()
       if (ids.length < 2) {
         setStands([])
-        setWorking(false)
         return
       }
       const came: Stand[] = []
-      setWorking(true)
-      stop = ask(sheet, { kind: "compare", scenarios: ids }, (answer) => {
+      question.put({ kind: "compare", scenarios: ids }, (answer) => {
         if (answer.kind === "compare") came.push(answer.stand)
-        else if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
         if (answer.kind === "done") setStands(came)
-        if (answer.kind !== "compare") setWorking(false)
       })
     }),
   )
-  onCleanup(() => stop())
 
   function choose(id: string, on: boolean): void {
     const next = new Set(chosen())
@@ -90,9 +82,13 @@ export default function Compare() {
           </div>
         </fieldset>
         <p role="status" class="quiet">
-          {working() ? spoken.compare.working : chosen().length < 2 ? spoken.compare.sameScenario : ""}
+          {question.isWorking()
+            ? spoken.compare.working
+            : chosen().length < 2
+              ? spoken.compare.sameScenario
+              : ""}
         </p>
-        <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+        <Show when={question.refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
         <SinceBought />
         <Show when={stands().length > 1 && stands()} keyed>
           {(sides) => <SideBySide sides={sides} />}

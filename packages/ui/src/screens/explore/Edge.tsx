@@ -2,11 +2,12 @@ import { keptAs } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
 import type { Answer } from "../../explore/asked.ts"
+import { createQuestion } from "../../explore/question.ts"
 import { EntryList } from "../../parts/EntryList.tsx"
 import { spoken } from "../../text/spoken.ts"
 import { AskButtons } from "./AskButtons.tsx"
 import { isSteppable, triableInputs } from "./explore-model.ts"
-import { createQuestion, useTaking } from "./question.ts"
+import { useTaking } from "./taking.ts"
 
 type Found = Answer & { readonly kind: "seek" }
 

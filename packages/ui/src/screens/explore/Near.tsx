@@ -1,11 +1,12 @@
 import { keptAs, type NearValue, type Thrift } from "@pegbook/engine"
 import { createMemo, createSignal, createUniqueId, For, Show } from "solid-js"
 import { useSheet } from "../../bridge/context.ts"
+import { createQuestion } from "../../explore/question.ts"
 import { spoken } from "../../text/spoken.ts"
 import { AskButtons } from "./AskButtons.tsx"
 import { nearShown } from "./explore-model.ts"
 import { Outcome } from "./Outcome.tsx"
-import { createQuestion, useTaking } from "./question.ts"
+import { useTaking } from "./taking.ts"
 
 interface Found {
   readonly input: string

@@ -16,9 +16,9 @@ import {
 } from "./explore-model.ts"
 import { LineChart } from "./LineChart.tsx"
 import { Outcome } from "./Outcome.tsx"
-import { useTaking } from "./question.ts"
 import { RangeForm } from "./RangeForm.tsx"
 import { ReadyCharts } from "./ReadyCharts.tsx"
+import { useTaking } from "./taking.ts"
 
 /** Rows of the table that are drawn; the chart has all. */
 const ROWS_DRAWN = 200

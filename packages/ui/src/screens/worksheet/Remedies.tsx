@@ -1,7 +1,7 @@
 import type { RemedyView } from "@pegbook/engine"
-import { createEffect, createSignal, For, on, onCleanup, Show } from "solid-js"
+import { createEffect, createSignal, For, on, Show } from "solid-js"
 import { useSession, useSheet } from "../../bridge/context.ts"
-import { ask } from "../../explore/ask.ts"
+import { createQuestion } from "../../explore/question.ts"
 import { EntryLink } from "../../parts/EntryLink.tsx"
 import { spoken } from "../../text/spoken.ts"
 import { Part } from "./Part.tsx"
@@ -11,27 +11,15 @@ export default function Remedies(props: { readonly check: string }) {
   const sheet = useSheet()
   const session = useSession()
   const [found, setFound] = createSignal<readonly RemedyView[]>()
-  const [refusal, setRefusal] = createSignal<string>()
-  const [looking, setLooking] = createSignal(false)
+  const question = createQuestion()
   const [stale, setStale] = createSignal(false)
-  let stop = () => {}
 
   function look(): void {
-    stop()
-    setLooking(true)
     setStale(false)
-    setRefusal(undefined)
     setFound(undefined)
-    stop = ask(sheet, { kind: "remedies", check: props.check }, (answer) => {
+    question.put({ kind: "remedies", check: props.check }, (answer) => {
       if (answer.kind === "remedies") setFound(answer.remedies)
-      if (answer.kind === "refused") setRefusal(`${answer.says} ${answer.next}`)
-      if (answer.kind === "done" || answer.kind === "refused") setLooking(false)
     })
-  }
-
-  function halt(): void {
-    stop()
-    setLooking(false)
   }
 
   function tryIt({ input, label, typed, to }: RemedyView): void {
@@ -41,30 +29,31 @@ export default function Remedies(props: { readonly check: string }) {
   }
 
   createEffect(
-    on([sheet.scenario, sheet.moved], () => setStale(found() !== undefined || looking()), { defer: true }),
+    on([sheet.scenario, sheet.moved], () => setStale(found() !== undefined || question.isWorking()), {
+      defer: true,
+    }),
   )
-  onCleanup(() => stop())
 
   return (
     <div class="remedies">
       <p class="actions">
-        <button type="button" class="small main-action" disabled={looking()} onClick={look}>
+        <button type="button" class="small main-action" disabled={question.isWorking()} onClick={look}>
           {found() === undefined ? spoken.verdict.what : spoken.verdict.whatAgain}
         </button>
-        <Show when={looking()}>
-          <button type="button" class="small" onClick={halt}>
+        <Show when={question.isWorking()}>
+          <button type="button" class="small" onClick={question.stop}>
             {spoken.verdict.stop}
           </button>
         </Show>
       </p>
       <div role="status">
-        <Show when={looking()}>
+        <Show when={question.isWorking()}>
           <p class="quiet">{spoken.verdict.looking}</p>
         </Show>
         <Show when={stale()}>
           <p class="quiet">{spoken.verdict.stale}</p>
         </Show>
-        <Show when={refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
+        <Show when={question.refusal()}>{(says) => <p class="field-problem">{says()}</p>}</Show>
         <Show when={found()?.length === 0}>
           <p>{spoken.verdict.none}</p>
         </Show>
