@@ -5,6 +5,7 @@ import {
   greaterOf,
   greatest,
   movedBy,
+  multiplesAdded,
   type Polynomial,
   valueAt,
   weighted,
@@ -175,14 +176,12 @@ interface Envelope {
 const SAME_STOP = 1e-12
 
 /**
- * The greatest either way of: all of `always`, and those of `sometimes` that add to it at that place. Between two
- * places where one of `sometimes` changes its sign the same ones add, so there it is one polynomial.
+ * The greatest either way of: all of `always`, and those of `each` that add to it at that place. Between two places where
+ * one of these changes its sign the same ones add, so there it is one polynomial. What loads far away do in a span differs
+ * in size and sign alone, so that a long line has hardly more such places than a short one.
  */
-function envelopeOf(
-  always: readonly Polynomial[],
-  sometimes: readonly Polynomial[],
-  length: number,
-): Envelope {
+function envelopeOf(always: readonly Polynomial[], each: readonly Polynomial[], length: number): Envelope {
+  const sometimes = multiplesAdded(each, length)
   const signs = sometimes.flatMap((polynomial) => crossings(polynomial, length))
   const stops = [0, ...signs.sort((one, other) => one - other), length]
   const sure = always.map((polynomial) => ({ weight: 1, polynomial }))

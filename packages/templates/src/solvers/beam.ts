@@ -83,9 +83,9 @@ export function solveBeam(beam: Beam, loads: readonly BeamLoad[]): BeamAnswer {
     settled.map((load) => loadVector(pieces, size, unit, load)),
   )
   if ("loose" in outcome) return notHeld(places[outcome.loose] ?? beam.start)
-  const breaks = breaksOf(nodes, settled)
+  const worked = workedPieces(pieces, unit, breaksOf(nodes, settled))
   const effects = outcome.solutions.map((solution, index) =>
-    effectOf(beam, nodes, pieces, unit, solution, settled[index] ?? NO_LOAD, breaks),
+    effectOf(beam, nodes, worked, unit, solution, settled[index] ?? NO_LOAD),
   )
   return { supports: nodes.filter(({ isSupport }) => isSupport).map(({ at }) => at), effects }
 }
@@ -238,8 +238,11 @@ function loadsOn(piece: Piece, isLast: boolean, load: BeamLoad): BeamLoad {
   }
 }
 
+export const NOTHING_HELD: readonly number[] = [0, 0, 0, 0]
+
 /** Forces and moments at the ends that do the same work as the loads between them, lengths in `unit`. */
 export function pieceLoads(piece: Piece, unit: number, load: BeamLoad): readonly number[] {
+  if (load.points.length === 0 && load.spread.length === 0) return NOTHING_HELD
   const length = piece.length / unit
   const shape = (at: number): readonly number[] => [
     1 - 3 * at ** 2 + 2 * at ** 3,
@@ -288,34 +291,52 @@ interface State {
   readonly fall: number
 }
 
+/** What is alike for all loads on a piece. */
+interface WorkedPiece {
+  readonly piece: Piece
+  readonly unknowns: readonly (number | undefined)[]
+  readonly stiffness: readonly (readonly number[])[]
+  /** Its ends and the breaks between them, ascending. */
+  readonly stops: readonly number[]
+}
+
+function workedPieces(
+  pieces: readonly Piece[],
+  unit: number,
+  breaks: readonly number[],
+): readonly WorkedPiece[] {
+  return pieces.map((piece) => {
+    const { from, length } = piece
+    const inside = breaks.filter((at) => at > from && at < from + length)
+    return {
+      piece,
+      unknowns: unknownsOf(piece),
+      stiffness: pieceStiffness(length / unit),
+      stops: [from, ...inside, from + length],
+    }
+  })
+}
+
 function effectOf(
   beam: Beam,
   nodes: readonly Node[],
-  pieces: readonly Piece[],
+  pieces: readonly WorkedPiece[],
   unit: number,
   solution: readonly number[],
   load: BeamLoad,
-  breaks: readonly number[],
 ): BeamEffect {
   const value = (unknown: number | undefined): number =>
     unknown === undefined ? 0 : (solution[unknown] ?? 0)
   const stretches: BeamStretch[] = []
   const ends: { readonly left: number; readonly right: number }[] = []
-  pieces.forEach((piece, index) => {
-    const isLast = index === pieces.length - 1
-    const own = loadsOn(piece, isLast, load)
+  const fallOf = (unknown: number | undefined): number => (value(unknown) * unit ** 3) / beam.stiffness
+  pieces.forEach(({ piece, unknowns, stiffness, stops }, index) => {
+    const own = loadsOn(piece, index === pieces.length - 1, load)
     const moments = endMoments(nodes, piece, index, own, () =>
-      momentsByStiffness(
-        pieceStiffness(piece.length / unit),
-        unknownsOf(piece).map(value),
-        pieceLoads(piece, unit, own),
-        unit,
-      ),
+      momentsByStiffness(stiffness, unknowns.map(value), pieceLoads(piece, unit, own), unit),
     )
-    const falls = unknownsOf(piece).map((unknown) => (value(unknown) * unit ** 3) / beam.stiffness)
-    const begin = beginning(beam, piece, own, moments, falls[0] ?? 0, falls[2] ?? 0)
-    const found = walk(beam, piece, own, begin, breaks)
-    stretches.push(...found)
+    const begin = beginning(beam, piece, own, moments, fallOf(piece.fallLeft), fallOf(piece.fallRight))
+    walk(beam, piece, own, begin, stops, stretches)
     ends.push({ left: begin.shear, right: begin.shear - totalOf(own) })
   })
   const reactions = nodes.flatMap((node, index) => {
@@ -390,19 +411,18 @@ export function beginning(
   return { shear, moment: moments.left, turn, fall: fallLeft }
 }
 
-/** Integrates from the left end over every break. */
+/** Integrates from the left end over every stop, and adds each stretch to `stretches`. */
 function walk(
   beam: Beam,
   piece: Piece,
   load: BeamLoad,
   begin: State,
-  breaks: readonly number[],
-): readonly BeamStretch[] {
-  const inside = breaks.filter((at) => at > piece.from && at < piece.from + piece.length)
-  const stops = [piece.from, ...inside, piece.from + piece.length]
+  stops: readonly number[],
+  stretches: BeamStretch[],
+): void {
   let state = begin
-  return stops.slice(1).map((to, index) => {
-    const from = stops[index] ?? 0
+  for (let index = 1; index < stops.length; index++) {
+    const [from, to] = [stops[index - 1] ?? 0, stops[index] ?? 0]
     const [left, length] = [from - piece.from, to - from]
     const middle = left + length / 2
     const even = load.spread.reduce(
@@ -413,13 +433,13 @@ function walk(
     const shear = state.shear - here
     const { moment, turn, fall } = state
     const { stiffness } = beam
-    const stretch: BeamStretch = {
+    stretches.push({
       from,
       to,
       shear: [shear, -even],
       moment: [moment, shear, -even / 2],
       deflection: [fall, turn, -moment / (2 * stiffness), -shear / (6 * stiffness), even / (24 * stiffness)],
-    }
+    })
     state = {
       shear: shear - even * length,
       moment: moment + shear * length - (even * length ** 2) / 2,
@@ -429,6 +449,5 @@ function walk(
         turn * length -
         ((moment * length ** 2) / 2 + (shear * length ** 3) / 6 - (even * length ** 4) / 24) / stiffness,
     }
-    return stretch
-  })
+  }
 }

@@ -4,6 +4,7 @@ import {
   endMoments,
   momentsByStiffness,
   NO_LOAD,
+  NOTHING_HELD,
   nodesOf,
   notABeam,
   notHeld,
@@ -15,8 +16,6 @@ import {
 } from "./beam.ts"
 import { solveEquations } from "./beam-equations.ts"
 
-const NOTHING_HELD = [0, 0, 0, 0]
-
 /** What one force does where it stands, and at every support. */
 export interface ForcePlace {
   readonly at: number
@@ -26,9 +25,9 @@ export interface ForcePlace {
   readonly shear: number
   /** Under it, positive down. */
   readonly fall: number
-  /** In the order of the supports, ascending. */
-  readonly supportMoments: readonly number[]
-  readonly reactions: readonly number[]
+  /** Over a support, by its number, ascending. */
+  readonly momentOver: (support: number) => number
+  readonly reactionOf: (support: number) => number
 }
 
 /** A piece between neighbouring supports, joints and ends, and what a force does at some places on it. */
@@ -40,7 +39,7 @@ export interface ForcePiece {
 
 /**
  * One force at each of `shares` of every piece of a beam without other load. All places share one solution of the
- * equations; beyond where the force stands, only what happens at supports is worked out.
+ * equations; beyond where the force stands, what happens at a support is worked out when it is asked for.
  */
 export function forceInfluence(
   beam: Beam,
@@ -72,31 +71,32 @@ export function forceInfluence(
   )
   if ("loose" in outcome) return notHeld(places[outcome.loose] ?? beam.start)
 
+  const ofSupports = nodes.flatMap(({ isSupport }, index) => (isSupport ? [index] : []))
   const found = standing.map(({ index: loaded, load, held }, which): ForcePlace => {
     const solution = outcome.solutions[which] ?? []
-    const bent = pieces.map((piece, index) =>
-      endMoments(nodes, piece, index, index === loaded ? load : NO_LOAD, () =>
+    const bent = (index: number): { readonly left: number; readonly right: number } | undefined => {
+      const piece = pieces[index]
+      if (piece === undefined) return undefined
+      return endMoments(nodes, piece, index, index === loaded ? load : NO_LOAD, () =>
         momentsByStiffness(
           stiffness[index] ?? [],
           (unknowns[index] ?? []).map((row) => (row === undefined ? 0 : (solution[row] ?? 0))),
           index === loaded ? held : NOTHING_HELD,
           unit,
         ),
-      ),
-    )
-    const [piece, moments] = [pieces[loaded], bent[loaded]]
+      )
+    }
+    const [piece, moments] = [pieces[loaded], bent(loaded)]
     if (piece === undefined || moments === undefined) throw new Error("a force stands on a piece")
     const fallOf = (unknown: number | undefined): number =>
       unknown === undefined ? 0 : ((solution[unknown] ?? 0) * unit ** 3) / beam.stiffness
     const begin = beginning(beam, piece, load, moments, fallOf(piece.fallLeft), fallOf(piece.fallRight))
     const along = load.points[0]?.at ?? 0
-    const shears = pieces.map(({ length }, index) => {
-      if (index === loaded) return { left: begin.shear, right: begin.shear - force }
-      const { left = 0, right = 0 } = bent[index] ?? {}
-      return { left: (right - left) / length, right: (right - left) / length }
-    })
-    const atSupports = (read: (index: number) => number): readonly number[] =>
-      nodes.flatMap(({ isSupport }, index) => (isSupport ? [read(index)] : []))
+    /** The shear at both ends of a piece without the force; none beyond the ends of the beam. */
+    const shear = (index: number): number => {
+      const of = bent(index)
+      return of === undefined ? 0 : (of.right - of.left) / (pieces[index]?.length ?? 1)
+    }
     return {
       at: piece.from + along,
       moment: moments.left + begin.shear * along,
@@ -105,8 +105,15 @@ export function forceInfluence(
         begin.fall +
         begin.turn * along -
         ((begin.moment * along ** 2) / 2 + (begin.shear * along ** 3) / 6) / beam.stiffness,
-      supportMoments: atSupports((index) => bent[index]?.left ?? bent[index - 1]?.right ?? 0),
-      reactions: atSupports((index) => (shears[index]?.left ?? 0) - (shears[index - 1]?.right ?? 0)),
+      momentOver: (support) => {
+        const node = ofSupports[support] ?? nodes.length
+        return (node === loaded ? moments : bent(node))?.left ?? bent(node - 1)?.right ?? 0
+      },
+      reactionOf: (support) => {
+        const node = ofSupports[support] ?? nodes.length
+        const right = node === loaded ? begin.shear : shear(node)
+        return right - (node - 1 === loaded ? begin.shear - force : shear(node - 1))
+      },
     }
   })
   return {

@@ -5,6 +5,7 @@ import {
   greaterOf,
   greatest,
   movedBy,
+  noMoreThan,
   type Polynomial,
   through,
   valueAt,
@@ -86,8 +87,8 @@ export function movingForce(beam: Beam, force: number, still: BeamAnswer): Actio
       const following = (read: (place: ForcePlace) => number): Polynomial =>
         through(STATIONS, piece.places.map(read)).map((coefficient, power) => coefficient / length ** power)
       const bent = {
-        left: following(({ supportMoments }) => momentOver(supportMoments, span.left)),
-        right: following(({ supportMoments }) => momentOver(supportMoments, span.right)),
+        left: following((place) => momentOver(place, span.left)),
+        right: following((place) => momentOver(place, span.right)),
       }
       const bending = following(({ moment }) => moment)
       underForce(span, piece, bending, following, force)
@@ -100,7 +101,7 @@ export function movingForce(beam: Beam, force: number, still: BeamAnswer): Actio
           alone.supports,
           number,
           between(
-            following(({ reactions }) => reactions[number] ?? 0),
+            following(({ reactionOf }) => reactionOf(number)),
             length,
           ),
         )
@@ -121,11 +122,7 @@ export function movingForce(beam: Beam, force: number, still: BeamAnswer): Actio
       if (at === undefined || Math.max(most, -least) <= none) continue
       const place = span.pieces
         .flatMap(({ places }) => places)
-        .reduce((best, one) =>
-          Math.abs(momentOver(one.supportMoments, at)) > Math.abs(momentOver(best.supportMoments, at))
-            ? one
-            : best,
-        )
+        .reduce((best, one) => (Math.abs(one.momentOver(at)) > Math.abs(best.momentOver(at)) ? one : best))
       passOn(place, at, step, { most, least, none }, reach, { supports, alone: alone.supports })
     }
   }
@@ -138,8 +135,8 @@ export function movingForce(beam: Beam, force: number, still: BeamAnswer): Actio
   return { spans: spans.map(({ actions }) => actions), supports }
 }
 
-const momentOver = (moments: readonly number[], support: number | undefined): number =>
-  support === undefined ? 0 : (moments[support] ?? 0)
+const momentOver = (place: ForcePlace, support: number | undefined): number =>
+  support === undefined ? 0 : place.momentOver(support)
 
 const negative = (polynomial: Polynomial): Polynomial => polynomial.map((coefficient) => -coefficient)
 
@@ -166,6 +163,7 @@ function push(
 
 /** The greater of what is known, and the greatest of `sum` along one stretch, which begins at `from`. */
 function worse(known: Extreme, sum: Polynomial, from: number, length: number): Extreme {
+  if (noMoreThan(sum, length) <= known.value) return known
   const found = greatest(sum, length)
   return greaterOf(known, { value: found.value, at: from + found.at })
 }
@@ -246,14 +244,14 @@ function passOn(
     alone,
   }: { readonly supports: readonly Changing<SupportActions>[]; readonly alone: readonly SupportActions[] },
 ): void {
-  const over = momentOver(place.supportMoments, at)
+  const over = place.momentOver(at)
   const ranged = (factor: number) => ({
     most: { value: Math.max(factor * most, factor * least) },
     least: { value: Math.min(factor * most, factor * least) },
   })
   for (let number = at; number >= 0 && number < supports.length; number += step) {
-    if (number !== at) push(supports, alone, number, ranged((place.reactions[number] ?? 0) / over))
-    const own = momentOver(place.supportMoments, number)
+    if (number !== at) push(supports, alone, number, ranged(place.reactionOf(number) / over))
+    const own = place.momentOver(number)
     const known = reach[number]
     if (known === undefined || Math.abs(own) <= none) continue
     const range = ranged(own / over)
@@ -261,7 +259,7 @@ function passOn(
     known.least = Math.min(known.least, range.least.value)
     if (Math.abs(own) <= known.readFrom) continue
     known.readFrom = Math.abs(own)
-    known.share = momentOver(place.supportMoments, number + step) / own
+    known.share = place.momentOver(number + step) / own
   }
 }
 
