@@ -62,7 +62,7 @@ test("whatever else is chosen is refused in words, and the open workbook is unto
   const whole = readFileSync((await saveToFile(workbook)).path, "utf8")
   const place = folder()
   const cases: readonly [name: string, contents: string, says: RegExp][] = [
-    ["junk.json", "x".repeat(50_000_000), /It is 50 MB large, and a workbook is never more than 20 MB/],
+    ["junk.json", "x".repeat(50_000_000), /It is 50 MB large, and a file of more than 20 MB is not opened/],
     ["cut-off.json", whole.slice(0, whole.length / 2), /or not all of one/],
     ["later.json", whole.replace(/"version": *\d+/, '"version": 7'), /saved in version 7 of the format/],
     ["letter.json", "Dear reader,", /It is not a workbook that was saved here/],

@@ -455,7 +455,12 @@ export async function openSession(
       if (open === undefined) return undefined
       const [title, document] = [session.title(), open.document()]
       const bare = workbookFile(title, document)
-      const packed = await carried.pack(current(), LARGEST_FILE - new Blob([bare.text]).size)
+      const { size } = new Blob([bare.text])
+      if (size > LARGEST_FILE) {
+        setNotice({ text: spoken.files.tooLargeToOpen(size, LARGEST_FILE), stays: true })
+        return bare
+      }
+      const packed = await carried.pack(current(), LARGEST_FILE - size)
       return packed === undefined ? bare : workbookFile(title, document, packed)
     },
     async openFile(file) {

@@ -2,7 +2,7 @@ import { type BookDocument, type Problem, readDocument } from "@pegbook/engine"
 import type { Knows } from "./kept-workbook.ts"
 import type { FilePhoto } from "./photo-file.ts"
 
-/** In bytes. The largest workbook that can be typed stays well below it; its photos have what is left. */
+/** In bytes. Only many scenarios with long tables come near it; photos have what is left. */
 export const LARGEST_FILE = 20_000_000
 
 /** What is needed of a file that a person chose; the web's own `File` is one. */

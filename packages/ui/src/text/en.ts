@@ -689,7 +689,9 @@ export const en = {
     refused: (name: string, reason: string) =>
       `“${name}” was not opened. ${reason} The open workbook is as it was.`,
     tooLarge: (bytes: number, most: number) =>
-      `It is ${Math.ceil(bytes / 1e6)} MB large, and a workbook is never more than ${most / 1e6} MB. Choose a file that was saved here.`,
+      `It is ${Math.ceil(bytes / 1e6)} MB large, and a file of more than ${most / 1e6} MB is not opened. Choose another. If it was saved here, remove scenarios or rows of that workbook in the browser that has it, and save it again.`,
+    tooLargeToOpen: (bytes: number, most: number) =>
+      `The file is ${Math.ceil(bytes / 1e6)} MB large, and a file of more than ${most / 1e6} MB is not opened here. Remove scenarios or rows that you no longer need, and save again: until then this browser alone holds the workbook.`,
     photosLeftOut: (count: number, most: number) =>
       `${many(count, "photo is", "photos are")} not in the file: with all of them it would be larger than ${most / 1e6} MB. The newest were left out.`,
     photosTooMany: (count: number, most: number) =>

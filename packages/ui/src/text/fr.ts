@@ -695,7 +695,9 @@ const words: InterfaceWords = {
     refused: (name, reason) =>
       `« ${name} » n'a pas été ouvert. ${reason} Le classeur ouvert est resté tel quel.`,
     tooLarge: (bytes, most) =>
-      `Il fait ${number(Math.ceil(bytes / 1e6))} Mo, et un classeur ne dépasse jamais ${number(most / 1e6)} Mo. Choisissez un fichier enregistré ici.`,
+      `Il fait ${number(Math.ceil(bytes / 1e6))} Mo, et un fichier de plus de ${number(most / 1e6)} Mo n'est pas ouvert. Choisissez-en un autre. S'il a été enregistré ici, supprimez des scénarios ou des lignes de ce classeur dans le navigateur qui l'a, et enregistrez-le de nouveau.`,
+    tooLargeToOpen: (bytes, most) =>
+      `Le fichier fait ${number(Math.ceil(bytes / 1e6))} Mo, et un fichier de plus de ${number(most / 1e6)} Mo n'est pas ouvert ici. Supprimez les scénarios ou les lignes dont vous n'avez plus besoin, et enregistrez de nouveau : jusque-là, ce navigateur seul a le classeur.`,
     photosLeftOut: (count, most) =>
       `${many(count, "photo n'est", "photos ne sont")} pas dans le fichier : avec toutes, il dépasserait ${number(most / 1e6)} Mo. Les plus récentes ont été laissées de côté.`,
     photosTooMany: (count, most) =>

@@ -343,6 +343,24 @@ test("a file of more photos than one holds says which limit it met", async () =>
   expect(session.notice()?.text).toBe(en.files.photosTooMany(2, 500))
 })
 
+test("a workbook that is larger than what is opened is told of when it goes to a file, photos or not", async () => {
+  const { open } = browser()
+  const { session, sheet } = await open()
+  const text = "x".repeat(490)
+  const price = { item: text, unit: "each", price: "1", supplier: text }
+  expect(sheet().editTable("prices", new Array(900).fill(price)).problems).toEqual([])
+  expect(await session.file()).toBeDefined()
+  expect(session.notice()).toBeUndefined()
+  for (let copy = 1; copy <= 15; copy++) sheet().saveCopy(`Copy ${copy}`)
+
+  const file = (await session.file()) ?? expect.fail("no file")
+  const bytes = new Blob([file.text]).size
+  expect(session.notice()).toEqual({ text: en.files.tooLargeToOpen(bytes, 20_000_000), stays: true })
+  session.dismiss()
+  expect(await session.openFile(chosen(file.text, file.name, bytes))).toBe(false)
+  expect(session.notice()?.text).toContain(en.files.tooLarge(bytes, 20_000_000))
+})
+
 test("a page that goes away before the choice was made, or for another workbook, keeps its own as a copy", async () => {
   for (const leave of ["close", "start"] as const) {
     const { first, second, id, stored, hear, stores } = await twoTabs()
