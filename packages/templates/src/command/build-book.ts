@@ -3,7 +3,7 @@ import type { Given, Paper } from "./arguments.ts"
 import { BadInput, oneLine, quoted } from "./bad-input.ts"
 import type { Opened } from "./open.ts"
 import { phrases } from "./phrases.ts"
-import { writeFile } from "./write-file.ts"
+import { checkWritable, writeFile } from "./write-file.ts"
 
 /** Makes books. The screens' own; whoever runs the command brings it. */
 export interface BookPrinter {
@@ -22,16 +22,18 @@ export interface BookPrinter {
 
 const isPdf = (path: string | undefined): boolean => path?.endsWith(".pdf") ?? false
 
-/** Refuses what would only fail after the proofs have been waited for. */
+/** Refuses what would only fail after the proofs have been waited for and the book has been made. */
 export function checkBookPath({ out }: Given, printer: BookPrinter): void {
+  if (out === undefined) return
   if (isPdf(out)) {
     const missing = printer.noPdf()
     if (missing !== undefined) throw new BadInput(`--out: ${missing}`)
-  } else if (out !== undefined && !out.endsWith(".html")) {
+  } else if (!out.endsWith(".html")) {
     throw new BadInput(
       `--out: ${quoted(out)} ends with neither .html nor .pdf. Write for example --out build-book.pdf.`,
     )
   }
+  checkWritable("--out", out)
 }
 
 /** The build book, on standard output or in the file that `--out` names. */

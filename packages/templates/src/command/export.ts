@@ -10,16 +10,23 @@ import {
 import type { Given } from "./arguments.ts"
 import { BadInput, quoted } from "./bad-input.ts"
 import { phrases } from "./phrases.ts"
-import { writeFile } from "./write-file.ts"
+import { checkWritable, writeFile } from "./write-file.ts"
 
 const WAYS = "--entries, --table <name>, --headings <table> or --to <file.ods>"
 
-/** Before anything is searched for: one thing is to be written. */
+/** Before anything is searched for: one thing is to be written, and to a file that can be. */
 export function checkExport(given: Given): void {
   const asked = [given.entries, given.tables.length > 0, given.headings !== undefined, given.to !== undefined]
   if (asked.filter(Boolean).length !== 1 || given.tables.length > 1) {
     throw new BadInput(`export writes one thing at a time. Give one of ${WAYS}.`)
   }
+  if (given.to === undefined) return
+  if (!given.to.endsWith(".ods")) {
+    throw new BadInput(
+      `--to: ${quoted(given.to)} does not end with .ods. Write for example --to workbook.ods.`,
+    )
+  }
+  checkWritable("--to", given.to)
 }
 
 /** A workbook or a part of it in an open format: CSV on standard output, or an OpenDocument file. `--table` names a table to write. */
@@ -64,9 +71,6 @@ function noSuchTable(name: string, tables: readonly string[]): BadInput {
 }
 
 function writeTo(path: string, book: Book): string {
-  if (!path.endsWith(".ods")) {
-    throw new BadInput(`--to: ${quoted(path)} does not end with .ods. Write for example --to workbook.ods.`)
-  }
   writeFile("--to", path, writeOpenDocument(book))
   return phrases().wroteSheets(path, book.definition.title, tablesOf(book).length)
 }
