@@ -37,43 +37,41 @@ export function weighted(
   return sum
 }
 
+/** The same polynomial in shares of `length`. */
+const inShares = (polynomial: Polynomial, length: number): Polynomial =>
+  polynomial.map((coefficient, power) => coefficient * length ** power)
+
 /** Of a polynomial's size on its stretch: what differs by less from a multiple of another is one. */
 const SAME_SHAPE = 1e-12
 
 /**
- * Those that are multiples of one another on 0 to `length` added up, those one way up by themselves and those the other way
- * up by themselves, so that at every place a sum has the sign of each of its terms. What is 0 everywhere is left out.
+ * Those that are positive multiples of one another on 0 to `length` added up, so that at every place a sum has the sign of
+ * each of its terms. What is 0 everywhere is left out.
  */
 export function multiplesAdded(polynomials: readonly Polynomial[], length: number): readonly Polynomial[] {
-  const shapes: { readonly shape: Polynomial; readonly up: Polynomial[]; readonly down: Polynomial[] }[] = []
+  const alike: { readonly shape: Polynomial; readonly terms: Polynomial[] }[] = []
   for (const polynomial of polynomials) {
-    const unit = polynomial.map((coefficient, power) => coefficient * length ** power)
+    const unit = inShares(polynomial, length)
     const size = Math.sqrt(unit.reduce((sum, value) => sum + value ** 2, 0))
     if (size === 0) continue
     const shape = unit.map((value) => value / size)
-    const known = shapes.find((other) => isSame(other.shape, shape, 1) || isSame(other.shape, shape, -1))
-    if (known === undefined) shapes.push({ shape, up: [polynomial], down: [] })
-    else if (isSame(known.shape, shape, 1)) known.up.push(polynomial)
-    else known.down.push(polynomial)
+    const known = alike.find((other) => isSame(other.shape, shape))
+    if (known === undefined) alike.push({ shape, terms: [polynomial] })
+    else known.terms.push(polynomial)
   }
-  return shapes.flatMap(({ up, down }) =>
-    [up, down].flatMap((terms) =>
-      terms.length === 0 ? [] : [weighted(terms.map((polynomial) => ({ weight: 1, polynomial })))],
-    ),
-  )
+  return alike.map(({ terms }) => weighted(terms.map((polynomial) => ({ weight: 1, polynomial }))))
 }
 
-function isSame(one: Polynomial, other: Polynomial, sign: 1 | -1): boolean {
+function isSame(one: Polynomial, other: Polynomial): boolean {
   for (let power = Math.max(one.length, other.length) - 1; power >= 0; power--) {
-    if (Math.abs((one[power] ?? 0) - sign * (other[power] ?? 0)) > SAME_SHAPE) return false
+    if (Math.abs((one[power] ?? 0) - (other[power] ?? 0)) > SAME_SHAPE) return false
   }
   return true
 }
 
 /** Every place strictly between 0 and `length` where the polynomial changes its sign, ascending. */
 export function crossings(polynomial: Polynomial, length: number): readonly number[] {
-  const unit = polynomial.map((coefficient, power) => coefficient * length ** power)
-  return unitCrossings(unit).map((at) => at * length)
+  return unitCrossings(inShares(polynomial, length)).map((at) => at * length)
 }
 
 /** Every place strictly between 0 and `length` where the polynomial turns from rising to falling or back, ascending. */
@@ -91,12 +89,8 @@ export function greatest(polynomial: Polynomial, length: number): Extreme {
 
 /** A number that no value on 0 to `length` exceeds: found at once, and seldom reached. */
 export function noMoreThan(polynomial: Polynomial, length: number): number {
-  let [sum, power] = [polynomial[0] ?? 0, 1]
-  for (let at = 1; at < polynomial.length; at++) {
-    power *= length
-    sum += Math.max(0, (polynomial[at] ?? 0) * power)
-  }
-  return sum
+  const [constant = 0, ...rest] = inShares(polynomial, length)
+  return rest.reduce((sum, coefficient) => sum + Math.max(0, coefficient), constant)
 }
 
 /** The polynomial of least degree through points at `places` between 0 and 1, by divided differences. */

@@ -179,7 +179,7 @@ export function piecesOf(nodes: readonly Node[]): {
 }
 
 /** The four unknowns of a piece, in the order of its stiffness. */
-export function unknownsOf(piece: Piece): readonly (number | undefined)[] {
+function unknownsOf(piece: Piece): readonly (number | undefined)[] {
   return [piece.fallLeft, piece.turnLeft, piece.fallRight, piece.turnRight]
 }
 
@@ -200,7 +200,7 @@ export function stiffnessMatrix(pieces: readonly Piece[], size: number, unit: nu
   return matrix
 }
 
-export function pieceStiffness(length: number): readonly (readonly number[])[] {
+function pieceStiffness(length: number): readonly (readonly number[])[] {
   const [force, mixed, near, far] = [12 / length ** 3, 6 / length ** 2, 4 / length, 2 / length]
   return [
     [force, mixed, -force, mixed],
@@ -292,7 +292,7 @@ interface State {
 }
 
 /** What is alike for all loads on a piece. */
-interface WorkedPiece {
+export interface WorkedPiece {
   readonly piece: Piece
   readonly unknowns: readonly (number | undefined)[]
   readonly stiffness: readonly (readonly number[])[]
@@ -300,10 +300,10 @@ interface WorkedPiece {
   readonly stops: readonly number[]
 }
 
-function workedPieces(
+export function workedPieces(
   pieces: readonly Piece[],
   unit: number,
-  breaks: readonly number[],
+  breaks: readonly number[] = [],
 ): readonly WorkedPiece[] {
   return pieces.map((piece) => {
     const { from, length } = piece

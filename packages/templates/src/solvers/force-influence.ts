@@ -9,10 +9,9 @@ import {
   notABeam,
   notHeld,
   pieceLoads,
-  pieceStiffness,
   piecesOf,
   stiffnessMatrix,
-  unknownsOf,
+  workedPieces,
 } from "./beam.ts"
 import { solveEquations } from "./beam-equations.ts"
 
@@ -51,8 +50,7 @@ export function forceInfluence(
   const nodes = nodesOf(beam)
   const { pieces, size, places } = piecesOf(nodes)
   const unit = Math.max(...pieces.map(({ length }) => length))
-  const stiffness = pieces.map(({ length }) => pieceStiffness(length / unit))
-  const unknowns = pieces.map(unknownsOf)
+  const worked = workedPieces(pieces, unit)
   const standing = pieces.flatMap((piece, index) =>
     shares.map((share) => {
       const load = { spread: [], points: [{ at: share * piece.length, load: force }] }
@@ -63,7 +61,7 @@ export function forceInfluence(
     stiffnessMatrix(pieces, size, unit),
     standing.map(({ index, held }) => {
       const vector = new Array<number>(size).fill(0)
-      unknowns[index]?.forEach((row, at) => {
+      worked[index]?.unknowns.forEach((row, at) => {
         if (row !== undefined) vector[row] = held[at] ?? 0
       })
       return vector
@@ -75,12 +73,13 @@ export function forceInfluence(
   const found = standing.map(({ index: loaded, load, held }, which): ForcePlace => {
     const solution = outcome.solutions[which] ?? []
     const bent = (index: number): { readonly left: number; readonly right: number } | undefined => {
-      const piece = pieces[index]
-      if (piece === undefined) return undefined
+      const own = worked[index]
+      if (own === undefined) return undefined
+      const { piece, stiffness, unknowns } = own
       return endMoments(nodes, piece, index, index === loaded ? load : NO_LOAD, () =>
         momentsByStiffness(
-          stiffness[index] ?? [],
-          (unknowns[index] ?? []).map((row) => (row === undefined ? 0 : (solution[row] ?? 0))),
+          stiffness,
+          unknowns.map((row) => (row === undefined ? 0 : (solution[row] ?? 0))),
           index === loaded ? held : NOTHING_HELD,
           unit,
         ),

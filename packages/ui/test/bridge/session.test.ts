@@ -343,7 +343,7 @@ test("a file of more photos than one holds says which limit it met", async () =>
   expect(session.notice()?.text).toBe(en.files.photosTooMany(2, 500))
 })
 
-test("a workbook that is larger than what is opened is told of when it goes to a file, photos or not", async () => {
+test("a workbook that is larger than what is opened is told of when it goes to a file", async () => {
   const { open } = browser()
   const { session, sheet } = await open()
   const text = "x".repeat(490)
