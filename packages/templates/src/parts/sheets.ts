@@ -105,8 +105,8 @@ export const sheets: Section = {
       name: "sheet_row_count",
       label: "Rows of sheets",
       measure: "count",
-      formula: "ROUNDUP((platform_width + sheet_gap) / (sheet_width + sheet_gap); 0)",
-      why: "Each row takes its width and one gap, only the last row has none after it. A row begun is a row to buy.",
+      formula: "ROUNDUP(platform_width / (sheet_width + sheet_gap); 0)",
+      why: "Each row takes its width and one gap. A row begun is a row to buy; what is left beside the last one, when it is no wider than a gap, is left bare.",
       sources: [GEOMETRY, PANEL_GAP],
     },
     {
@@ -132,9 +132,8 @@ export const sheets: Section = {
       name: "sheet_seams_odd",
       label: "Seams in the first, third … row",
       measure: "count",
-      formula:
-        "IF(sheet_seam_spacing >= platform_length; 0; ROUNDUP((platform_length - sheet_seam_spacing) / sheet_seam_spacing; 0))",
-      why: "How often a sheet ends inside the row.",
+      formula: "MAX(0; ROUNDUP((platform_length - sheet_gap - sheet_length) / sheet_seam_spacing; 0))",
+      why: "How often a sheet ends inside the row: once for each seam spacing that is left where one whole sheet, with half a gap at either end, does not reach.",
       sources: [GEOMETRY],
     },
     {
@@ -143,8 +142,8 @@ export const sheets: Section = {
       label: "Seams in the second, fourth … row",
       measure: "count",
       formula:
-        "IF(sheet_stagger >= platform_length; 0; ROUNDUP((platform_length - sheet_stagger) / sheet_seam_spacing; 0))",
-      why: "How often a sheet ends inside the rows that start with half a sheet.",
+        "IF(sheet_seams_odd = 0; 0; 1 + MAX(0; ROUNDUP((platform_length - sheet_stagger - sheet_gap - sheet_length) / sheet_seam_spacing; 0)))",
+      why: "How often a sheet ends inside the rows that start with half a sheet. Where one sheet reaches from end to end, no row has a seam.",
       sources: [GEOMETRY],
     },
     {
@@ -191,8 +190,8 @@ export const sheets: Section = {
           name: "first",
           label: "First seam, from the end",
           measure: "length",
-          formula: "MIN(platform_length; IF(MOD(row; 2) = 1; sheet_seam_spacing; sheet_stagger))",
-          why: "A whole sheet in odd rows, about half a sheet in even rows.",
+          formula: "IF(seams = 0; platform_length; IF(MOD(row; 2) = 1; sheet_seam_spacing; sheet_stagger))",
+          why: "A whole sheet in odd rows, about half a sheet in even rows; the other end where there is no seam.",
           sources: [GEOMETRY, PANEL_LAYOUT],
         },
         {
@@ -363,7 +362,7 @@ export const sheets: Section = {
           label: "Room for it",
           measure: "length",
           formula:
-            "MIN(platform_length; INDEX(sheet_rows.first; row) + (piece - 1) * sheet_seam_spacing) - start",
+            "IF(piece = INDEX(sheet_rows.pieces; row); platform_length; INDEX(sheet_rows.first; row) + (piece - 1) * sheet_seam_spacing) - start",
           why: "From the middle of one seam to the middle of the next, or to the end.",
           sources: [GEOMETRY],
         },
@@ -395,26 +394,32 @@ export const sheets: Section = {
       sources: [PANEL_LAYOUT],
     },
     {
-      kind: "formula",
-      name: "sheet_run_least",
-      label: "Shortest run for a piece",
-      measure: "length",
-      formula: "sheet_bays_least * joist_spacing",
-      why: "That many joist spacings.",
-      sources: [PANEL_LAYOUT],
-    },
-    {
       kind: "check",
       name: "sheet_piece_check",
       label: "No piece of sheet too short",
       measure: "length",
       demand: "MIN(sheet_pieces.run)",
-      limit: "sheet_run_least",
+      limit: "sheet_bays_least * joist_spacing",
       sense: "at_least",
       why: "The last piece of a row takes what is left, and may be a strip that crosses a single bay.",
       sources: [PANEL_LAYOUT],
       advice: [
         "Start that row with a shorter piece so that the last one grows, or put an extra joist in the middle of the bay under the short piece.",
+      ],
+    },
+    {
+      kind: "check",
+      name: "sheet_strip_check",
+      label: "No row of sheets too narrow",
+      measure: "length",
+      demand: "MIN(sheet_rows.width)",
+      limit: "4 * joist_thickness",
+      sense: "at_least",
+      why: "The last row takes what is left. Its near edge lies on blocking and its far edge on the rim: when the strip is narrower than the two and as much again between them, there is no room to fix the blocking, and a strip splits where it is screwed.",
+      sources: [practice("no strip of sheet so narrow that its blocking has no room beside the rim")],
+      advice: [
+        "Change the platform's width, so that the last row grows or is not needed.",
+        "Or rip the first row narrower by as much as the last one is to grow, and move the blocking with its edge.",
       ],
     },
     {

@@ -10,16 +10,19 @@ function byHand(length: number, width: number, spacing: number, blockingRows: nu
   const t = 24
   const [sheetLength, sheetWidth, gap] = [96 * 16, 48 * 16, 2]
   const joists = up(length - t, spacing) + 1
-  const rows = up(width + gap, sheetWidth + gap)
   const seamStep = Math.floor((sheetLength + gap) / spacing) * spacing
   const halfStep = Math.max(spacing, Math.floor(seamStep / 2 / spacing) * spacing)
+  let rows = 0
   let seams = 0
   let screws = 0
-  for (let row = 0; row < rows; row++) {
+  for (let near = 0; near < width; near += sheetWidth + gap) {
     let inRow = 0
-    for (let at = row % 2 === 0 ? seamStep : halfStep; at < length; at += seamStep) inRow++
+    // A sheet reaches as far as its length and half a gap at either end.
+    for (let start = 0; length - start > sheetLength + gap; inRow++)
+      start = inRow > 0 ? start + seamStep : rows % 2 === 0 ? seamStep : halfStep
+    rows++
     seams += inRow
-    const rowWidth = Math.min(sheetWidth, width - row * (sheetWidth + gap))
+    const rowWidth = Math.min(sheetWidth, width - near)
     const endLines = 2 + 2 * inRow
     const fieldLines = Math.max(0, joists - 2 - inRow)
     screws += endLines * (up(rowWidth, 6 * 16) + 1) + fieldLines * (up(rowWidth, 12 * 16) + 1)
@@ -65,9 +68,24 @@ describe("counts against a straight-line computation", () => {
     expect(number(platform({ platform_length: "145 9/16 in" }), "joist_count")).toBe(11)
   })
 
-  test("three rows of sheets and two gaps are three rows, 1/16 in more is four", () => {
-    expect(number(platform({ platform_width: "144 1/4 in" }), "sheet_row_count")).toBe(3)
-    expect(number(platform({ platform_width: "144 5/16 in" }), "sheet_row_count")).toBe(4)
+  test("three rows of sheets and three gaps are three rows, 1/16 in more is a strip of that, which is flagged", () => {
+    const rowsOf = (platform_width: string) => columnInches(platform({ platform_width }), "sheet_rows.width")
+    expect(rowsOf("144 1/4 in")).toEqual([48, 48, 48])
+    expect(rowsOf("144 3/8 in")).toEqual([48, 48, 48])
+    expect(rowsOf("144 7/16 in")[3]).toBeCloseTo(1 / 16, 6)
+    const verdict = (platform_width: string) =>
+      platform({ platform_width }).entry("sheet_strip_check").check?.verdict
+    expect(verdict("144 3/8 in")).toBe("passes")
+    expect(verdict("144 7/16 in")).toBe("fails")
+    expect(verdict("150 in")).toBe("fails")
+    expect(verdict("151 in")).toBe("passes")
+  })
+
+  test("a sheet and a gap reach from end to end without a seam, 1/16 in more takes one in each row", () => {
+    const whole = platform({ platform_length: "96 1/8 in" })
+    expect(columnInches(whole, "sheet_pieces.length")).toEqual([96, 96, 96])
+    const longer = platform({ platform_length: "96 3/16 in" })
+    expect(columnInches(longer, "sheet_seams.position")).toEqual([96, 48, 96])
   })
 })
 

@@ -126,13 +126,15 @@ export const PLATFORM: Definition = {
 let opened: Book | undefined
 
 /**
- * The platform of the tests with other values typed in; fails when one is not accepted. One book serves a whole file,
+ * The platform of the tests with other values typed in; fails when one is not accepted. One book serves every file,
  * put back to its defaults first: a test reads its own before it asks for the next.
  */
 export function platform(typed: Readonly<Record<string, string>> = {}): Book {
   opened ??= openBook(PLATFORM).book
   const book = opened
-  const values = PLATFORM.sections.flatMap(({ entries }) => entries).filter(({ kind }) => kind === "input")
+  const values = PLATFORM.sections
+    .flatMap(({ entries }) => entries)
+    .filter(({ kind }) => kind === "input" || kind === "figure")
   const back = values.flatMap(({ name }) => {
     const { changed, original } = book.entry(name)
     return changed && original !== undefined ? [[name, original]] : []

@@ -47,6 +47,7 @@ test("for any platform: sheets do not overlap, leave no hole, and every end seam
         }
       })
       for (const [at, piece] of pieces.entries()) {
+        expect(Math.min(piece.right - piece.left, piece.far - piece.near), "cut at all").toBeGreaterThan(0)
         expect(piece.left).toBeGreaterThanOrEqual(-HAIR)
         expect(piece.right).toBeLessThanOrEqual(long + HAIR)
         expect(piece.near).toBeGreaterThanOrEqual(-HAIR)
@@ -65,7 +66,10 @@ test("for any platform: sheets do not overlap, leave no hole, and every end seam
         0,
       )
       const gaps = (nears.length - 1) * between * long
-      expect(area + gaps).toBeCloseTo(long * wide, 2)
+      // Beside the last row no more is left bare than a gap is wide.
+      const bare = wide - Math.max(...pieces.map(({ far }) => far))
+      expect(bare).toBeLessThanOrEqual(between + HAIR)
+      expect(area + gaps + bare * long).toBeCloseTo(long * wide, 2)
 
       const joists = columnInches(book, "joists.position")
       const seams = pieces.flatMap(({ left }) => (left > between ? [left - between / 2] : []))
@@ -78,6 +82,6 @@ test("for any platform: sheets do not overlap, leave no hole, and every end seam
         if (seam <= long - spacing / 16) expect(off[at]).toBeLessThan(HAIR)
       })
     }),
-    { numRuns: 60, seed: SEED, endOnFailure: true },
+    { numRuns: 120, seed: SEED, endOnFailure: true },
   )
 }, 240_000)

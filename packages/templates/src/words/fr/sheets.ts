@@ -17,8 +17,8 @@ export const sheets: Texts = {
   "Sheets swell when they are wet. Laid tight they push each other up. A common nail is about this thick and makes a good spacer.":
     "Les panneaux gonflent à l'eau. Posés serrés, ils se soulèvent l'un l'autre. Un clou ordinaire a à peu près cette épaisseur et fait un bon espaceur.",
   "Rows of sheets": "Rangées de panneaux",
-  "Each row takes its width and one gap, only the last row has none after it. A row begun is a row to buy.":
-    "Chaque rangée prend sa largeur et un jeu, sauf la dernière. Une rangée entamée est une rangée à acheter.",
+  "Each row takes its width and one gap. A row begun is a row to buy; what is left beside the last one, when it is no wider than a gap, is left bare.":
+    "Chaque rangée prend sa largeur et un jeu. Une rangée entamée est une rangée à acheter ; ce qui reste à côté de la dernière, s'il n'est pas plus large qu'un jeu, reste nu.",
   "From one seam to the next in a row": "D'un joint au suivant dans une rangée",
   "A sheet's end needs a joist under it, so seams stand a whole number of joist spacings apart: as many as a sheet and its gap reach over.":
     "Le bout d'un panneau veut une solive dessous ; les joints sont donc à un nombre entier d'espacements : autant qu'un panneau et son jeu en couvrent.",
@@ -26,10 +26,11 @@ export const sheets: Texts = {
   "Every second row starts with about half a sheet, so that seams of neighbouring rows do not make one long line that opens.":
     "Une rangée sur deux commence par environ un demi-panneau, pour que les joints voisins ne fassent pas une longue ligne qui s'ouvre.",
   "Seams in the first, third … row": "Joints dans la première, troisième… rangée",
-  "How often a sheet ends inside the row.": "Combien de fois un panneau finit dans la rangée.",
+  "How often a sheet ends inside the row: once for each seam spacing that is left where one whole sheet, with half a gap at either end, does not reach.":
+    "Combien de fois un panneau finit dans la rangée : une fois par espacement de joints entamé, là où un panneau entier, avec un demi-jeu à chaque bout, n'arrive pas.",
   "Seams in the second, fourth … row": "Joints dans la deuxième, quatrième… rangée",
-  "How often a sheet ends inside the rows that start with half a sheet.":
-    "Combien de fois un panneau finit dans les rangées qui commencent par un demi-panneau.",
+  "How often a sheet ends inside the rows that start with half a sheet. Where one sheet reaches from end to end, no row has a seam.":
+    "Combien de fois un panneau finit dans les rangées qui commencent par un demi-panneau. Là où un panneau va d'un bout à l'autre, aucune rangée n'a de joint.",
   "Each row of sheets": "Chaque rangée de panneaux",
   "Where each row lies and how it is made up. Blocking goes under the middle of the gap between two rows.":
     "Où va chaque rangée et de quoi elle est faite. Les entretoises vont sous le milieu du jeu entre deux rangées.",
@@ -45,8 +46,8 @@ export const sheets: Texts = {
   "Rows of blocking go under the edges between the rows of sheets, the first edge first. The long edge itself lies on the rim.":
     "Des rangs d'entretoises vont sous les bords entre les rangées de panneaux, le premier bord d'abord. Le long bord lui-même repose sur la solive de rive.",
   "First seam, from the end": "Premier joint, depuis le bout",
-  "A whole sheet in odd rows, about half a sheet in even rows.":
-    "Un panneau entier dans les rangées impaires, environ un demi dans les paires.",
+  "A whole sheet in odd rows, about half a sheet in even rows; the other end where there is no seam.":
+    "Un panneau entier dans les rangées impaires, environ un demi dans les paires ; l'autre bout s'il n'y a pas de joint.",
   "Seams in the row": "Joints dans la rangée",
   "Each lies on a joist and is screwed on both sides.":
     "Chacun repose sur une solive et se visse des deux côtés.",
@@ -99,13 +100,18 @@ export const sheets: Texts = {
   "Joist bays that a piece should cross": "Intervalles qu'un morceau devrait franchir",
   "A piece over one bay only bends more than one that runs on over the next joist.":
     "Un morceau sur un seul intervalle fléchit plus qu'un qui continue sur la solive suivante.",
-  "Shortest run for a piece": "Plus courte course d'un morceau",
-  "That many joist spacings.": "Autant d'espacements de solives.",
   "No piece of sheet too short": "Aucun morceau de panneau trop court",
   "The last piece of a row takes what is left, and may be a strip that crosses a single bay.":
     "Le dernier morceau d'une rangée prend le reste, et peut être une bande sur un seul intervalle.",
   "Start that row with a shorter piece so that the last one grows, or put an extra joist in the middle of the bay under the short piece.":
     "Commencez cette rangée par un morceau plus court pour que le dernier grandisse, ou mettez une solive de plus au milieu de l'intervalle sous le morceau court.",
+  "No row of sheets too narrow": "Aucune rangée de panneaux trop étroite",
+  "The last row takes what is left. Its near edge lies on blocking and its far edge on the rim: when the strip is narrower than the two and as much again between them, there is no room to fix the blocking, and a strip splits where it is screwed.":
+    "La dernière rangée prend le reste. Son bord proche repose sur les entretoises et l'autre sur la solive de rive : si la bande est plus étroite que les deux et autant entre elles, il n'y a pas la place de fixer les entretoises, et une bande se fend là où on la visse.",
+  "Change the platform's width, so that the last row grows or is not needed.":
+    "Changez la largeur de la plateforme, pour que la dernière rangée grandisse ou ne soit plus nécessaire.",
+  "Or rip the first row narrower by as much as the last one is to grow, and move the blocking with its edge.":
+    "Ou refendez la première rangée d'autant que la dernière doit grandir, et déplacez les entretoises avec son bord.",
   "Blocking under the long seams": "Entretoises sous les joints longs",
   "Between two joists the long edges of two sheets hang free unless a line of blocking runs below: one edge sinks under a foot and the other does not.":
     "Entre deux solives, les longs bords de deux panneaux pendent si aucun rang d'entretoises ne passe dessous : l'un s'enfonce sous le pied et l'autre non.",

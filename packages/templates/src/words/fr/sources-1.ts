@@ -144,6 +144,8 @@ export const sources1: Texts = {
   "a recommendation, unless the maker of the sheets says otherwise":
     "une recommandation, à moins que le fabricant des panneaux dise autre chose",
   "half an inch under a sheet's end": "un demi-pouce sous un bout de panneau",
+  "no strip of sheet so narrow that its blocking has no room beside the rim":
+    "aucune bande de panneau si étroite que ses entretoises n'ont pas de place à côté de la rive",
   "seal the edges of sheets outdoors": "scellez les chants des panneaux dehors",
   "NDS Supplement, design values for wood": "NDS Supplement, valeurs de calcul du bois",
   "tables 4A and 4D, wet service": "tableaux 4A et 4D, service humide",
