@@ -32,38 +32,74 @@ test("after the first visit everything works without a network, and is kept", as
   await workbook.start("Shed base")
 })
 
+const NOT_HERE =
+  /not in this browser yet, and could not be fetched\. Connect to the network, then save and reload/
+
+/** As on a first visit that is cut short, or where a browser keeps no files for pages. */
+const keepingNothing = {
+  before: () => void Reflect.deleteProperty(Navigator.prototype, "serviceWorker"),
+  missing: true,
+}
+
 test("without a network before the files are kept, what is missing says so, nothing is lost, and it comes later", async () => {
-  const workbook = await openPegbook({
-    // As on a first visit that is cut short, or where a browser keeps no files for pages.
-    before: () => void Reflect.deleteProperty(Navigator.prototype, "serviceWorker"),
-    missing: true,
-  })
+  const workbook = await openPegbook(keepingNothing)
   const { page } = workbook
   await page.context().setOffline(true)
   await workbook.enter("platform_length", "18 ft")
-  const said =
-    /not in this browser yet, and could not be fetched\. Connect to the network, then save and reload/
   await workbook.screen("Drawings")
-  await page.getByRole("alert").filter({ hasText: said }).waitFor()
+  await page.getByRole("alert").filter({ hasText: NOT_HERE }).waitFor()
   await workbook.screen("Start")
   await page.getByRole("button", { name: "Start this one: Shed base" }).click()
-  await page.locator(".notice").filter({ hasText: said }).waitFor()
+  await page.locator(".notice").filter({ hasText: NOT_HERE }).waitFor()
   expect(await page.locator(".notice").textContent()).not.toContain("Not saved")
   expect(await page.getByRole("heading", { level: 1 }).textContent(), "the screen is the same").toMatch(
     /building/,
   )
-
-  await page.context().setOffline(false)
   await workbook.screen("Drawings")
+  await page.getByRole("alert").filter({ hasText: NOT_HERE }).waitFor()
+
+  // A browser may have the screen at once when the network is back, or only in a new page.
+  await page.context().setOffline(false)
+  const drawn = page.locator(".drawing-tab").first()
+  const reload = page.locator("main").getByRole("button", { name: "Save and reload" })
+  await drawn.waitFor({ timeout: 5_000 }).catch(async () => {
+    await Promise.all([page.waitForEvent("load"), reload.click()])
+  })
+  await drawn.waitFor()
+  expect(await stylesAreThere(page), "with its looks").toBe(true)
+  await workbook.screen("Worksheet")
+  expect(await workbook.value("platform_length")).toBe("18' 0\"")
+  await workbook.start("Shed base")
+})
+
+test("what still cannot be fetched comes with save and reload, and nothing typed is lost", async () => {
+  const workbook = await openPegbook(keepingNothing)
+  const { page } = workbook
+  const files = "**/assets/Drawings-*"
+  await page.route(files, (route) => route.abort())
+  await workbook.enter("platform_length", "18 ft")
+  await workbook.screen("Drawings")
+  await page.getByRole("alert").filter({ hasText: NOT_HERE }).waitFor()
+  await page.unroute(files)
   await Promise.all([
     page.waitForEvent("load"),
     page.locator("main").getByRole("button", { name: "Save and reload" }).click(),
   ])
   await page.locator(".drawing-tab").first().waitFor()
+  expect(await stylesAreThere(page)).toBe(true)
   await workbook.screen("Worksheet")
   expect(await workbook.value("platform_length")).toBe("18' 0\"")
-  await workbook.start("Shed base")
 })
+
+/** Whether every style sheet that the page asked for has come: of one that has not, the rules cannot be read. */
+const stylesAreThere = (page: WorkbookPage["page"]): Promise<boolean> =>
+  page.evaluate(() => {
+    try {
+      return [...document.styleSheets].every(({ cssRules }) => cssRules.length > 0)
+    } catch {
+      return false
+    }
+  })
 
 test("a newer version waits, is offered, and takes over with nothing lost", async () => {
   const folder = mkdtempSync(join(tmpdir(), "pegbook-built-"))

@@ -5,6 +5,7 @@ import { App } from "./app.tsx"
 import { aroundPage } from "./bridge/around.ts"
 import { openSession } from "./bridge/session.ts"
 import { keepForOffline } from "./offline/newer-version.ts"
+import { watchStyles } from "./parts/lost-styles.ts"
 import { indexedDbStores } from "./storage/indexed-db.ts"
 import { proposedLanguage, readPreferences } from "./storage/preferences.ts"
 import { KEYS } from "./storage/store.ts"
@@ -21,6 +22,7 @@ const language = kept.language ?? proposedLanguage(around.languages)
 await Promise.all([speak(language), chooseWords(language)])
 document.documentElement.lang = languageInForce().tag
 const { session } = await openSession(stores, around)
+watchStyles()
 addEventListener("pagehide", session.flush)
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "hidden") session.flush()
