@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os"
 import { join } from "node:path"
 import { defineConfig } from "vitest/config"
 import { BaseSequencer, type TestSpecification } from "vitest/node"
@@ -19,7 +20,8 @@ const SOLID_OF_PAGES = join(import.meta.dirname, "packages/ui/node_modules/solid
 
 export default defineConfig({
   test: {
-    maxWorkers: "100%",
+    // One more than there are cores: a journey waits for its browser's frames for a third of its time.
+    maxWorkers: availableParallelism() + 1,
     sequence: { sequencer: LongestFirst },
     projects: [
       {
