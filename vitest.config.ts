@@ -1,4 +1,3 @@
-import { availableParallelism } from "node:os"
 import { join } from "node:path"
 import { defineConfig } from "vitest/config"
 import { BaseSequencer, type TestSpecification } from "vitest/node"
@@ -20,8 +19,7 @@ const SOLID_OF_PAGES = join(import.meta.dirname, "packages/ui/node_modules/solid
 
 export default defineConfig({
   test: {
-    // One more than there are cores: a journey waits for its browser's frames for a third of its time.
-    maxWorkers: availableParallelism() + 1,
+    maxWorkers: "100%",
     sequence: { sequencer: LongestFirst },
     projects: [
       {
