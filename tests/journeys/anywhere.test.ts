@@ -19,7 +19,7 @@ async function readyForOffline({ page }: WorkbookPage): Promise<void> {
 }
 
 test("after the first visit everything works without a network, and is kept", async () => {
-  const workbook = await openPegbook()
+  const workbook = await openPegbook({ offline: true })
   const { page } = workbook
   await readyForOffline(workbook)
   await page.context().setOffline(true)
@@ -35,14 +35,8 @@ test("after the first visit everything works without a network, and is kept", as
 const NOT_HERE =
   /not in this browser yet, and could not be fetched\. Connect to the network, then save and reload/
 
-/** As on a first visit that is cut short, or where a browser keeps no files for pages. */
-const keepingNothing = {
-  before: () => void Reflect.deleteProperty(Navigator.prototype, "serviceWorker"),
-  missing: true,
-}
-
 test("without a network before the files are kept, what is missing says so, nothing is lost, and it comes later", async () => {
-  const workbook = await openPegbook(keepingNothing)
+  const workbook = await openPegbook({ missing: true })
   const { page } = workbook
   await page.context().setOffline(true)
   await workbook.enter("platform_length", "18 ft")
@@ -73,7 +67,7 @@ test("without a network before the files are kept, what is missing says so, noth
 })
 
 test("what still cannot be fetched comes with save and reload, and nothing typed is lost", async () => {
-  const workbook = await openPegbook(keepingNothing)
+  const workbook = await openPegbook({ missing: true })
   const { page } = workbook
   const files = "**/assets/Drawings-*"
   await page.route(files, (route) => route.abort())
@@ -108,7 +102,7 @@ test("a newer version waits, is offered, and takes over with nothing lost", asyn
   const { address, close } = await serveFolder(folder)
   onTestFinished(close)
 
-  const workbook = await openPegbook({ address })
+  const workbook = await openPegbook({ address, offline: true })
   const { page } = workbook
   await readyForOffline(workbook)
   // What a later build changes: the page, and the mark of its version in the worker.
@@ -152,6 +146,7 @@ test("it can be installed: the manifest and its icons are there, of the sizes th
 
 test("every screen keeps to a strict policy: no code from text, no inline code, no other address", async () => {
   const workbook = await openPegbook({
+    offline: true,
     before: () => {
       const violations: string[] = []
       Object.assign(globalThis, { violations })

@@ -27,6 +27,8 @@ export interface Opening {
    * is open, and journeys run side by side.
    */
   readonly proofs?: boolean
+  /** Whether the page keeps its files for use without a network: a second of a core for each page. Not unless a journey is about it. */
+  readonly offline?: boolean
   /** Whether the page may ask for files that it does not get. */
   readonly missing?: boolean
   /** What the browser says that its reader reads. Default: the browser's own. */
@@ -43,7 +45,7 @@ afterAll(async () => (await browser)?.close())
  */
 export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> {
   const { width = 1280, height = 900, before, address = inject("address"), dark = false } = opening
-  const { pixelRatio, locale, touch = false, proofs = false, missing = false } = opening
+  const { pixelRatio, locale, touch = false, proofs = false, offline = false, missing = false } = opening
   browser ??= chromium.launch({ executablePath: inject("chromium"), args: [...LAUNCH_ARGS] })
   const context = await (await browser).newContext({
     viewport: { width, height },
@@ -63,6 +65,7 @@ export async function openPegbook(opening: Opening = {}): Promise<WorkbookPage> 
   // Before the scripts, which are for Pegbook and not for the blank page.
   const page = await context.newPage()
   if (!proofs) await context.addInitScript(withoutProver)
+  if (!offline) await context.addInitScript(withoutOffline)
   if (before !== undefined) await context.addInitScript(before)
 
   await page.goto(address)
@@ -82,6 +85,11 @@ function withoutProver(): void {
     construct: (target, given: ConstructorParameters<typeof Worker>) =>
       given[1]?.name === "prover" ? new SilentWorker() : new target(...given),
   })
+}
+
+/** In the page: a browser that keeps no files for pages. */
+function withoutOffline(): void {
+  Reflect.deleteProperty(Navigator.prototype, "serviceWorker")
 }
 
 /** Errors on the console, uncaught ones, and requests to anywhere but the address served. */

@@ -97,7 +97,7 @@ test("with prices the plan costs as little as can be, and says what it costs", a
 })
 
 test("where WebAssembly is refused, the plan made at once stays, with a plain notice", async () => {
-  const workbook = await openPegbook({ before: withoutOffline, proofs: true })
+  const workbook = await openPegbook({ proofs: true })
   await workbook.page.route(/\/worker-[^/]*\.js$/, async (route) => {
     const answer = await route.fetch()
     await route.fulfill({ response: answer, body: `delete globalThis.WebAssembly;${await answer.text()}` })
@@ -124,11 +124,6 @@ test("where no worker can be started, too", async () => {
   })
   await stays(workbook)
 })
-
-/** So that the worker's file comes from the network, where the journey can change it. */
-function withoutOffline(): void {
-  Reflect.deleteProperty(Navigator.prototype, "serviceWorker")
-}
 
 async function stays(workbook: WorkbookPage): Promise<void> {
   await workbook.screen("Cut list")

@@ -3,6 +3,7 @@ import { speak } from "@pegbook/templates"
 import { render } from "solid-js/web"
 import { App } from "./app.tsx"
 import { aroundPage } from "./bridge/around.ts"
+import { whenPainted } from "./bridge/painted.ts"
 import { openSession } from "./bridge/session.ts"
 import { keepForOffline } from "./offline/newer-version.ts"
 import { watchStyles } from "./parts/lost-styles.ts"
@@ -21,14 +22,15 @@ const kept = readPreferences(await stores.records.get(KEYS.preferences).catch(()
 const language = kept.language ?? proposedLanguage(around.languages)
 await Promise.all([speak(language), chooseWords(language)])
 document.documentElement.lang = languageInForce().tag
-const { session } = await openSession(stores, around)
+const { session, opened } = await openSession(stores, around)
 watchStyles()
 addEventListener("pagehide", session.flush)
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "hidden") session.flush()
 })
-if (import.meta.env.PROD) void keepForOffline(offerNewer)
 render(() => <App session={session} />, root)
+// All the page's files at once, read and kept, would hold up the first sight of the numbers.
+if (import.meta.env.PROD) void opened.then(() => whenPainted(() => void keepForOffline(offerNewer)))
 
 function offerNewer(takeOver: () => void): void {
   session.offer(spoken.updates.waiting, [
