@@ -1,7 +1,7 @@
 import { expect, test } from "vitest"
 import { Solving } from "../../src/command/solving.ts"
 import { readCase } from "../../src/cutting/index.ts"
-import { file, refuses, spawned } from "./run.ts"
+import { file, refuses, solved, spawned } from "./run.ts"
 
 const BOARDS = {
   id: "shelf",
@@ -13,7 +13,7 @@ const BOARDS = {
 
 const cases = (...list: readonly object[]): string => file(JSON.stringify({ cases: list }))
 
-test("the same ids come back in order, each with objective, bound and plan", () => {
+test("the same ids come back in order, each with objective, bound and plan, from a process of its own", () => {
   const { status, out, err } = spawned("cut", cases(BOARDS, { ...BOARDS, id: "none", pieces: [] }), "--json")
   expect(err).toBe("")
   expect(status).toBe(0)
@@ -33,13 +33,13 @@ test("the same ids come back in order, each with objective, bound and plan", () 
   })
 })
 
-test("a file without a case gives none", () => {
-  expect(JSON.parse(spawned("cut", cases(), "--json").out)).toEqual({ cases: [] })
+test("a file without a case gives none", async () => {
+  expect(JSON.parse((await solved("cut", cases(), "--json")).out)).toEqual({ cases: [] })
 })
 
-test("a case that cannot be met is an answer, not a failure", () => {
+test("a case that cannot be met is an answer, not a failure", async () => {
   const tooLong = { ...BOARDS, pieces: [{ length: 1537, quantity: 1 }] }
-  const { status, out } = spawned("cut", cases(tooLong))
+  const { status, out } = await solved("cut", cases(tooLong))
   expect(status).toBe(0)
   expect(out).toContain("There is no plan.")
   expect(out).toContain("a board of 1537 or longer to buy")
@@ -66,8 +66,8 @@ test.each<[string, object, readonly string[]]>([
   ],
 ])(
   "%s is refused in one line: case, field, what was given, what is accepted, what next",
-  (_, given, parts) => {
-    const { status, out, err } = spawned("cut", cases(given))
+  async (_, given, parts) => {
+    const { status, out, err } = await solved("cut", cases(given))
     expect(status).toBe(2)
     expect(out).toBe("")
     expect(err).toMatch(/^pegbook: cut: [^\n]+Accepted: [^\n]+Next: [^\n]+\n$/)
@@ -75,14 +75,14 @@ test.each<[string, object, readonly string[]]>([
   },
 )
 
-test("a file without cases, a file that is not there and two cases of one id are refused", () => {
+test("a file without cases, a file that is not there and two cases of one id are refused", async () => {
   for (const [path, part] of [
     [file("{}"), "has no list cases"],
     [file('{"cases": 3}'), "has cases that are"],
     [file("not JSON"), "is not JSON"],
     [cases(BOARDS, BOARDS), "twice"],
   ] as const) {
-    const { status, err } = spawned("cut", path)
+    const { status, err } = await solved("cut", path)
     expect(status).toBe(2)
     expect(err).toContain(part)
   }
@@ -104,8 +104,8 @@ const MANY = {
   pieces: Array.from({ length: 60 }, (_, index) => ({ length: 301 + 17 * index, quantity: 1 + (index % 7) })),
 }
 
-test("a list too hard for its time limit has a plan, and says how far from best it may be", () => {
-  const { status, out, err } = spawned("cut", cases(MANY), "--json", "--seconds", "0.1")
+test("a list too hard for its time limit has a plan, and says how far from best it may be", async () => {
+  const { status, out, err } = await solved("cut", cases(MANY), "--json", "--seconds", "0.1")
   expect([status, err]).toEqual([0, ""])
   const [answer] = JSON.parse(out).cases
   expect(answer.status).toBe("unproven")

@@ -22,6 +22,30 @@ const NO_SCREENS = { page: absent, pdf: absent, noPdf: () => undefined }
 
 /** Runs the headless command here, with the plans made at once: what it prints, and what its exit status would be. */
 export function pegbook(...args: string[]): Ran {
+  const { written, restore } = listen()
+  try {
+    const given = PROVING.has(args[0] ?? "") ? [...args, "--seconds=0"] : args
+    const status = main(given, NO_SCREENS)
+    if (status instanceof Promise) throw new Error("this command waits for a solver: await solved()")
+    return { status, ...written }
+  } finally {
+    restore()
+  }
+}
+
+/** Runs it here and waits for what its solver finds. */
+export async function solved(...args: string[]): Promise<Ran> {
+  const { written, restore } = listen()
+  try {
+    const status = await main(args, NO_SCREENS)
+    return { status, ...written }
+  } finally {
+    restore()
+  }
+}
+
+/** Keeps what would be printed. */
+function listen() {
   const written = { out: "", err: "" }
   const keep =
     (to: "out" | "err") =>
@@ -33,14 +57,10 @@ export function pegbook(...args: string[]): Ran {
     vi.spyOn(process.stdout, "write").mockImplementation(keep("out")),
     vi.spyOn(process.stderr, "write").mockImplementation(keep("err")),
   ]
-  try {
-    const given = PROVING.has(args[0] ?? "") ? [...args, "--seconds=0"] : args
-    const status = main(given, NO_SCREENS)
-    if (status instanceof Promise) throw new Error("this command waits for a solver: run it with spawned()")
-    return { status, ...written }
-  } finally {
+  const restore = (): void => {
     for (const spy of spies) spy.mockRestore()
   }
+  return { written, restore }
 }
 
 /** Runs it in a process of its own, as a person would. */
