@@ -67,6 +67,8 @@ export interface Session {
   readonly kept: Accessor<KeptState>
   readonly preferences: Accessor<Preferences>
   prefer(change: Partial<Preferences>): void
+  /** The language that the person reads first, as the browser names it. */
+  readonly reads: string
   /** In which units a new workbook starts: as was chosen, or as the browser's language proposes. */
   readonly unitSystem: Accessor<UnitSystem>
   /** Saves everything and loads the page anew; says so, and stays, where not all could be saved. */
@@ -497,6 +499,7 @@ export async function openSession(
     kept: () => states().get(current()) ?? NOTHING_KEPT,
     preferences,
     prefer,
+    reads: around.languages[0] ?? "",
     unitSystem,
     async speakIn(language) {
       prefer({ language })

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest"
-import { MM, scaleBar, toScale } from "../../src/screens/build-book/to-scale.ts"
+import { MM, scaleBar, toScale, usualPaper } from "../../src/screens/build-book/to-scale.ts"
 
 const NONE = { left: 0, right: 0, top: 0, bottom: 0 }
 const ROOM = { width: 180 * MM, height: 218 * MM }
@@ -38,4 +38,15 @@ describe("the scale of a drawing", () => {
       length: 40 * MM,
     })
   })
+})
+
+// Canada measures in metres and prints on P4, 215 mm by 280 mm: Letter rounded to five millimetres (from memory).
+test("the paper is the region's, whatever the units; without a region, that of where the units are usual", () => {
+  expect(usualPaper("metric", "fr-CA")).toBe("letter")
+  expect(usualPaper("metric", "en-US")).toBe("letter")
+  expect(usualPaper("us", "en-GB")).toBe("a4")
+  expect(usualPaper("metric", "fr-FR")).toBe("a4")
+  expect(usualPaper("metric", "zh-Hant-TW")).toBe("a4")
+  expect(usualPaper("metric", "en")).toBe("a4")
+  expect(usualPaper("us", "")).toBe("letter")
 })

@@ -11,7 +11,7 @@ const [chosenPaper, choosePaper] = createSignal<Paper>()
 export default function BuildBook() {
   const session = useSession()
   const sheet = useSheet()
-  const paper = (): Paper => chosenPaper() ?? usualPaper(sheet.unitSystem())
+  const paper = (): Paper => chosenPaper() ?? usualPaper(sheet.unitSystem(), session.reads)
   return (
     <div class="book" data-paper={paper()}>
       <header class="book-controls">

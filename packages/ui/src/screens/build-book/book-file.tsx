@@ -16,7 +16,7 @@ export async function bookPage(
   language: LanguageId,
 ): Promise<{ readonly lang: string; readonly title: string; readonly body: string }> {
   await Promise.all([speak(language), chooseWords(language)])
-  const paper = chosen ?? usualPaper(book.unitSystem)
+  const paper = chosen ?? usualPaper(book.unitSystem, languageInForce().tag)
   return {
     lang: languageInForce().tag,
     title: spoken.buildBook.title(title),

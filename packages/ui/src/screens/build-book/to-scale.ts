@@ -14,8 +14,20 @@ export const PAPERS = {
 } as const
 export type Paper = keyof typeof PAPERS
 
-/** Where nothing is chosen: that of the places where the units are usual. */
-export const usualPaper = (system: UnitSystem): Paper => (system === "us" ? "letter" : "a4")
+/** Regions that print on Letter, by their codes in ISO 3166: the supplemental data of Unicode CLDR, paperSize, from memory. */
+const ON_LETTER: readonly string[] = "BZ CA CL CO CR GT MX NI PA PH PR SV US VE".split(" ")
+
+/**
+ * The paper where none is chosen: that of the region that a language names (`fr-CA`), or else of the places where the units
+ * are usual.
+ *
+ * @param language a language as browsers name them
+ */
+export function usualPaper(system: UnitSystem, language: string): Paper {
+  const region = /-([A-Z]{2})(?:-|$)/.exec(language)?.[1]
+  const onLetter = region === undefined ? system === "us" : ON_LETTER.includes(region)
+  return onLetter ? "letter" : "a4"
+}
 
 /** A drawing on paper, in CSS pixels, before it is turned. */
 export interface OnPaper extends Size {
