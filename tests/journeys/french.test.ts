@@ -74,9 +74,9 @@ async function englishOn(workbook: WorkbookPage): Promise<readonly string[]> {
   return texts.filter((text) => (KNOWN.has(text) && !ALIKE.has(text)) || LITTLE_WORDS.test(text))
 }
 
-async function toScreen({ page }: WorkbookPage, name: string): Promise<void> {
-  await page.getByRole("navigation", { name: "Écrans" }).getByText(name, { exact: true }).click()
-  await page.waitForTimeout(400)
+async function toScreen(workbook: WorkbookPage, name: string): Promise<void> {
+  await workbook.screen(name)
+  await workbook.page.waitForTimeout(400)
 }
 
 // The two of the four that access.test.ts does not see in English.

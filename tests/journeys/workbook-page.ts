@@ -110,9 +110,12 @@ export class WorkbookPage {
     return this.page.getByRole("navigation", { name: "Screens" }).getByRole("link").allInnerTexts()
   }
 
+  /** Goes to a screen, by its name in the language of the page, and waits until it is there: most are fetched when first asked for. */
   async screen(name: string): Promise<void> {
-    const screens = this.page.getByRole("navigation", { name: "Screens" })
+    const screens = this.page.locator("nav.screens")
     await screens.getByText(name, { exact: true }).click()
+    await screens.locator('a[aria-current="page"]', { hasText: new RegExp(`^${name}$`) }).waitFor()
+    await this.page.locator("main .opening:visible").first().waitFor({ state: "hidden" })
   }
 
   /** An entry's values in the two scenarios that are compared. */

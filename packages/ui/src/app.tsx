@@ -147,7 +147,7 @@ function Page() {
 
 function Opening() {
   return (
-    <p class="quiet" role="status">
+    <p class="opening quiet" role="status">
       {spoken.opening}
     </p>
   )
