@@ -115,7 +115,7 @@ export class WorkbookPage {
     const screens = this.page.locator("nav.screens")
     await screens.getByText(name, { exact: true }).click()
     await screens.locator('a[aria-current="page"]', { hasText: new RegExp(`^${name}$`) }).waitFor()
-    await this.page.locator("main .opening:visible").first().waitFor({ state: "hidden" })
+    await this.page.locator("main [data-opening]:visible").first().waitFor({ state: "hidden" })
   }
 
   /** An entry's values in the two scenarios that are compared. */

@@ -147,7 +147,7 @@ function Page() {
 
 function Opening() {
   return (
-    <p class="opening quiet" role="status">
+    <p class="quiet" role="status" data-opening="">
       {spoken.opening}
     </p>
   )
