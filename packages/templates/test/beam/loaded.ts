@@ -8,6 +8,12 @@ export function fullLoad(beam: Beam, load: BeamLoad): ActionsOutcome {
   return "unmet" in answer ? answer : actionsOf(beam, answer, 1)
 }
 
+/** The beam under any of the loads, each of which acts or not. */
+export function anyOf(beam: Beam, loads: readonly BeamLoad[]): ActionsOutcome {
+  const answer = solveBeam(beam, loads)
+  return "unmet" in answer ? answer : actionsOf(beam, answer, 0)
+}
+
 /** The beam under `dead`, and `live` on any of its spans, each span loaded or not. */
 export function patternLoad(beam: Beam, dead: BeamLoad, live: BeamLoad): ActionsOutcome {
   const answer = solveBeam(beam, [dead, ...liveBySpan(beam, live)])
