@@ -52,6 +52,7 @@ export class WorkbookPage {
   /** Types a value as a person does: choose the field, type over what is there, press Enter. */
   async enter(name: string, text: string): Promise<void> {
     const field = this.field(name)
+    await this.reach(field)
     await field.click()
     await field.fill(text)
     await field.press("Enter")
@@ -63,10 +64,22 @@ export class WorkbookPage {
     return (await this.row(name).getByRole("alert").first().textContent()) ?? ""
   }
 
+  /** Scrolls there; rows that had not been laid out get their height then, and those below them move once more. */
+  private async reach(place: Locator): Promise<void> {
+    await place.scrollIntoViewIfNeeded()
+    await place.evaluate(
+      () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
+    )
+    await place.scrollIntoViewIfNeeded()
+  }
+
   /** Opens an entry's details, unless they are open. */
   async open(name: string): Promise<void> {
     const toggle = this.row(name).locator("[data-open]").first()
-    if ((await toggle.getAttribute("aria-expanded")) !== "true") await toggle.click()
+    if ((await toggle.getAttribute("aria-expanded")) !== "true") {
+      await this.reach(toggle)
+      await toggle.click()
+    }
     expect(await toggle.getAttribute("aria-expanded")).toBe("true")
   }
 
