@@ -24,10 +24,7 @@ test("an input and a formula of one's own: a name completed, a row pointed at, t
   await page.getByRole("option", { name: /gate_width/ }).waitFor()
   await formula.press("Enter")
   await formula.pressSequentially(" * ")
-  await workbook
-    .row("joist_count")
-    .getByRole("button", { name: /^Use .* in the formula$/ })
-    .click()
+  await workbook.press(workbook.row("joist_count").getByRole("button", { name: /^Use .* in the formula$/ }))
   expect(await formula.inputValue()).toBe("gate_width * joist_count")
   // 4 ft for each of the 16 joists.
   expect(await workbook.value("joist_count")).toBe("16")

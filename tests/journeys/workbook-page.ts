@@ -52,8 +52,7 @@ export class WorkbookPage {
   /** Types a value as a person does: choose the field, type over what is there, press Enter. */
   async enter(name: string, text: string): Promise<void> {
     const field = this.field(name)
-    await this.reach(field)
-    await field.click()
+    await this.press(field)
     await field.fill(text)
     await field.press("Enter")
     await this.settled()
@@ -64,29 +63,29 @@ export class WorkbookPage {
     return (await this.row(name).getByRole("alert").first().textContent()) ?? ""
   }
 
-  /** Scrolls there; rows that had not been laid out get their height then, and those below them move once more. */
-  private async reach(place: Locator): Promise<void> {
+  /**
+   * Presses what may be far away, once it stands still: rows that had not been laid out get their height when they come in
+   * sight, and those below them move once more.
+   */
+  async press(place: Locator): Promise<void> {
     await place.scrollIntoViewIfNeeded()
     await place.evaluate(
       () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
     )
-    await place.scrollIntoViewIfNeeded()
+    await place.click()
   }
 
   /** Opens an entry's details, unless they are open. */
   async open(name: string): Promise<void> {
     const toggle = this.row(name).locator("[data-open]").first()
-    if ((await toggle.getAttribute("aria-expanded")) !== "true") {
-      await this.reach(toggle)
-      await toggle.click()
-    }
+    if ((await toggle.getAttribute("aria-expanded")) !== "true") await this.press(toggle)
     expect(await toggle.getAttribute("aria-expanded")).toBe("true")
   }
 
   /** Presses the way from one entry to another that its details show, and arrives there. */
   async walk(from: string, to: string): Promise<void> {
     const link = this.row(from.split(".")[0] ?? from).locator(`a[href="#/worksheet/${to}"]`)
-    await link.first().click()
+    await this.press(link.first())
     await this.page.waitForURL((url) => url.hash === `#/worksheet/${to}`)
     await this.row(to).waitFor()
   }
