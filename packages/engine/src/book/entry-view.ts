@@ -5,7 +5,7 @@ import type { GraphValue } from "../graph/graph.ts"
 import { inLanguage, languageInForce } from "../language/in-force.ts"
 import type { MeasureId, UnitSystem } from "../units/measure.ts"
 import { measure } from "../units/measures.ts"
-import { printQuantity } from "../units/print-value.ts"
+import { acceptedText } from "./accepted-text.ts"
 import type { Calculation } from "./calculation.ts"
 import { viewCheck } from "./check-view.ts"
 import { listReading } from "./compare.ts"
@@ -15,7 +15,7 @@ import type { Holding } from "./holding.ts"
 import { type Item, isList, isTyped, kindOf } from "./outline.ts"
 import { figureCell, readOver, typedOver } from "./overrides.ts"
 import type { FormulaNode } from "./read-formula.ts"
-import { limits, originalText, type Value } from "./typed.ts"
+import { originalText, type Value } from "./typed.ts"
 import type { CheckView, EntryView, Override, Reading, Working } from "./views.ts"
 
 /** Columns up to this long are written out value by value. */
@@ -218,7 +218,7 @@ export class Viewer {
     }
     const original = originalText(entry)
     const typed = this.#typed.get(name) ?? original
-    const accepts = entry.kind === "input" ? this.#accepts(entry) : undefined
+    const accepts = entry.kind === "input" ? acceptedText(entry, this.#system) : undefined
     return {
       ...view,
       typed,
@@ -232,20 +232,6 @@ export class Viewer {
       ...(accepts === undefined ? {} : { accepts }),
       ...(isList(entry) ? { readings: this.#readings(name, entry.measure) } : {}),
     }
-  }
-
-  #accepts(entry: Parameters<typeof limits>[0]): string | undefined {
-    const { least, most } = limits(entry, this.#system)
-    const language = languageInForce()
-    const { phrases } = language
-    const print = (quantity: typeof least): string =>
-      quantity === undefined
-        ? ""
-        : language.number(printQuantity(quantity, entry.measure, this.#system), entry.measure)
-    if (least !== undefined && most !== undefined) return phrases.between(print(least), print(most))
-    if (least !== undefined) return phrases.orMore(print(least))
-    if (most !== undefined) return phrases.orLess(print(most))
-    return entry.choices === undefined ? phrases.measure(entry.measure) : undefined
   }
 
   #viewCheck(name: string, item: ValueItem, entry: CheckEntry): EntryView {

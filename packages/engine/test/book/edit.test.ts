@@ -49,6 +49,17 @@ describe("an edit", () => {
     expect(book.entry("width").typed).toBe("3200 mm")
   })
 
+  test("what an input accepts is said in the units shown, again and again", () => {
+    const book = bookOf(PLATE)
+    const metric = book.entry("width").accepts
+    expect(metric).toMatch(/1.000 mm.*30.000 mm/)
+    book.showIn("us")
+    expect(book.entry("width").accepts).toMatch(/3' 3 3\/8".*98' 5 1\/8"/)
+    expect(book.entry("length").accepts).not.toBe(book.entry("width").accepts)
+    book.showIn("metric")
+    expect(book.entry("width").accepts).toBe(metric)
+  })
+
   test.each([
     ["width", "about four", "input_unreadable"],
     ["width", "4 kg", "input_wrong_unit"],
