@@ -53,7 +53,7 @@ test.each([1280, 360])(
     await page.mouse.move((before?.x ?? 0) + 20, (before?.y ?? 0) + 20)
     await page.mouse.down()
     await picture(workbook, "support_end_offset").waitFor()
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))))
+    await workbook.twoFrames()
     const after = await next.boundingBox()
     await page.mouse.up()
     expect(Math.abs((after?.y ?? 0) - (before?.y ?? 0))).toBeLessThanOrEqual(1)

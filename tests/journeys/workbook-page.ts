@@ -69,10 +69,15 @@ export class WorkbookPage {
    */
   async press(place: Locator): Promise<void> {
     await place.scrollIntoViewIfNeeded()
-    await place.evaluate(
-      () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
-    )
+    await this.twoFrames()
     await place.click()
+  }
+
+  /** Until what was changed before has been laid out and painted, and what that brought about too. */
+  async twoFrames(): Promise<void> {
+    await this.page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    )
   }
 
   /** Opens an entry's details, unless they are open. */

@@ -13,15 +13,15 @@ interface Said {
 }
 
 /** An entry does not change, but is read at every edit: reading its limits and printing them cost a fifth of reading a book. */
-const said = new WeakMap<InputEntry, Said>()
+const SAID = new WeakMap<InputEntry, Said>()
 
 /** What an input accepts, in the units and language in force; undefined where its choices say it. */
 export function acceptedText(entry: InputEntry, system: UnitSystem): string | undefined {
   const language = languageInForce()
-  const known = said.get(entry)
+  const known = SAID.get(entry)
   if (known?.system === system && known.language === language) return known.text
   const text = printed(entry, system, language)
-  said.set(entry, { system, language, text })
+  SAID.set(entry, { system, language, text })
   return text
 }
 

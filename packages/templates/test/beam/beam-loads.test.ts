@@ -261,17 +261,16 @@ describe("a heavier load never lessens", () => {
       fc.property(anyCase, fc.integer({ min: 1, max: 9000 }), ({ beam, load }, more) => {
         const extra: BeamLoad = { spread: [{ from: beam.start, to: beam.end, load: more }], points: [] }
         const bySpan = liveBySpan(beam, load)
-        const [light, heavy] = [bySpan, [...bySpan, ...liveBySpan(beam, extra)]].map((loads) =>
-          met(anyOf(beam, loads)),
-        )
-        light?.spans.forEach((span, index) => {
+        const light = met(anyOf(beam, bySpan))
+        const heavy = met(anyOf(beam, [...bySpan, ...liveBySpan(beam, extra)]))
+        light.spans.forEach((span, index) => {
           for (const what of ["sagging", "hogging", "shear", "fall", "rise"] as const)
             expect(span[what].value, what).toBeLessThanOrEqual(
-              (heavy?.spans[index]?.[what].value ?? 0) * (1 + 1e-9) + 1e-9,
+              (heavy.spans[index]?.[what].value ?? 0) * (1 + 1e-9) + 1e-9,
             )
         })
-        light?.supports.forEach((support, index) => {
-          expect(support.most).toBeLessThanOrEqual((heavy?.supports[index]?.most ?? 0) * (1 + 1e-9) + 1e-9)
+        light.supports.forEach((support, index) => {
+          expect(support.most).toBeLessThanOrEqual((heavy.supports[index]?.most ?? 0) * (1 + 1e-9) + 1e-9)
         })
       }),
       { numRuns: 40 },
